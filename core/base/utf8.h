@@ -1,0 +1,18 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string_view>
+
+namespace levelbar {
+
+// Code points in well-formed UTF-8 (RFC 3629: no overlong forms, no surrogates); nothing when
+// the text is not well formed.
+[[nodiscard]] std::optional<std::size_t> codePoints(std::string_view text);
+
+// C0 and C1 controls and DEL. With `allowBreaks`, line feed and tab are let through.
+[[nodiscard]] bool holdsControl(std::string_view text, bool allowBreaks);
+
+} // namespace levelbar

