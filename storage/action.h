@@ -2,14 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/day.h"
+#include "core/base/id.h"
+#include "storage/logbook.h"
+
 #include <memory>
 #include <optional>
 #include <string>
 #include <vector>
-
-#include "core/base/day.h"
-#include "core/base/id.h"
-#include "storage/logbook.h"
 
 namespace levelbar::storage {
 

@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "storage/action.h"
+
 #include <memory>
 #include <optional>
 #include <string>
-
-#include "storage/action.h"
 
 namespace levelbar::storage {
 

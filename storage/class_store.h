@@ -2,15 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <optional>
-#include <string>
-#include <string_view>
-#include <vector>
-
 #include "core/base/day.h"
 #include "core/base/id.h"
 #include "core/plan/class_plan.h"
 #include "storage/action.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
 
 namespace levelbar::storage {
 
@@ -52,7 +52,7 @@ public:
     [[nodiscard]] std::vector<MemberId> membersOf(ClassId groupClass) const;
     [[nodiscard]] std::vector<GroupClass> classesOf(MemberId member) const;
     [[nodiscard]] std::vector<TemplateItem> templateOf(ClassId groupClass) const; // by position
-    [[nodiscard]] std::vector<Meeting> meetingsOf(ClassId groupClass) const; // newest first
+    [[nodiscard]] std::vector<Meeting> meetingsOf(ClassId groupClass) const;      // newest first
     // The meeting of that day; with several, that with the start, else the first.
     [[nodiscard]] std::optional<Meeting>
     meeting(ClassId groupClass, Day day, std::optional<TimeOfDay> start = std::nullopt) const;
@@ -60,7 +60,8 @@ public:
 
     static ClassId add(WriteScope& scope, std::string_view name);
     static void setMembership(WriteScope& scope, ClassId groupClass, MemberId member, bool isIn);
-    static void setTemplate(WriteScope& scope, ClassId groupClass, const std::vector<TemplateItem>& items);
+    static void
+    setTemplate(WriteScope& scope, ClassId groupClass, const std::vector<TemplateItem>& items);
     static MeetingId
     addMeeting(WriteScope& scope, ClassId groupClass, Day day, std::optional<TimeOfDay> start);
     static void setAttendance(WriteScope& scope, MeetingId meeting, const Attendance& attendance);

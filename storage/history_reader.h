@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <functional>
-#include <optional>
-
 #include "core/review/history.h"
 #include "storage/logbook.h"
+
+#include <functional>
+#include <optional>
 
 namespace levelbar::storage {
 

@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "storage/logbook.h"
+
 #include <string>
 #include <vector>
-
-#include "storage/logbook.h"
 
 namespace levelbar::storage {
 

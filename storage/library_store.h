@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <optional>
-#include <string_view>
-
 #include "core/review/history.h"
 #include "storage/action.h"
+
+#include <optional>
+#include <string_view>
 
 namespace levelbar::storage {
 

@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/day.h"
+
 #include <cstdint>
 #include <filesystem>
 #include <memory>
 #include <string>
-
-#include "core/base/day.h"
 
 namespace SQLite {
 class Database;
@@ -29,9 +29,8 @@ struct OpenOptions {
 class Logbook {
 public:
     // Makes a new, empty logbook with the shipped library in it. Exists when the file is there.
-    [[nodiscard]] static Logbook create(const std::filesystem::path& path,
-                                        Moment now,
-                                        const OpenOptions& options = {});
+    [[nodiscard]] static Logbook
+    create(const std::filesystem::path& path, Moment now, const OpenOptions& options = {});
 
     // Opens an existing one. ReadWrite takes the writer's lock (Busy when another program holds
     // it), brings an older schema up to date (a copy is made beside it first) and refreshes the

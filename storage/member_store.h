@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/member/member.h"
+#include "storage/action.h"
+
 #include <optional>
 #include <string_view>
 #include <vector>
-
-#include "core/member/member.h"
-#include "storage/action.h"
 
 namespace levelbar::storage {
 

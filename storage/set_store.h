@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <optional>
-#include <vector>
-
 #include "core/exercise/done_set.h"
 #include "core/plan/class_plan.h"
 #include "storage/action.h"
+
+#include <optional>
+#include <vector>
 
 namespace levelbar::storage {
 

@@ -9,16 +9,16 @@ namespace levelbar::storage {
 
 // Why the logbook could not be read or written.
 enum class StoreErrorKind {
-    NotFound,   // no such file
-    Exists,     // would overwrite a file
-    NotALogbook,// some other file
-    TooNew,     // written by a newer Levelbar
-    Busy,       // another program is writing
-    Full,       // disk full
-    ReadOnly,   // may not be written
-    Corrupt,    // damaged
-    Constraint, // the values contradict each other or what is stored
-    Interrupted,// asked to stop
+    NotFound,    // no such file
+    Exists,      // would overwrite a file
+    NotALogbook, // some other file
+    TooNew,      // written by a newer Levelbar
+    Busy,        // another program is writing
+    Full,        // disk full
+    ReadOnly,    // may not be written
+    Corrupt,     // damaged
+    Constraint,  // the values contradict each other or what is stored
+    Interrupted, // asked to stop
     Other,
 };
 

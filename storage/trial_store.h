@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <optional>
-#include <vector>
-
 #include "core/testing/trial.h"
 #include "storage/action.h"
+
+#include <optional>
+#include <vector>
 
 namespace levelbar::storage {
 

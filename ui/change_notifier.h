@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QObject>
-
 #include "storage/action.h"
+
+#include <QObject>
 
 namespace levelbar::ui {
 

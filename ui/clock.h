@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <functional>
-
 #include "core/base/day.h"
+
+#include <functional>
 
 namespace levelbar::ui {
 

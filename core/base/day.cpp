@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/day.h"
 
+#include <fmt/format.h>
+
 #include <array>
 #include <chrono>
 #include <optional>
-
-#include <fmt/format.h>
 
 namespace levelbar {
 
@@ -144,8 +144,8 @@ std::string isoText(Moment moment)
     }
     const std::string date = isoText(Day{static_cast<std::int32_t>(days)});
     const std::int64_t seconds = rest / 1000;
-    const std::string clock = fmt::format(
-        "{:02}:{:02}:{:02}", seconds / 3600, seconds / 60 % 60, seconds % 60);
+    const std::string clock =
+        fmt::format("{:02}:{:02}:{:02}", seconds / 3600, seconds / 60 % 60, seconds % 60);
     const std::string fraction = rest % 1000 == 0 ? "" : fmt::format(".{:03}", rest % 1000);
     return date + "T" + clock + fraction + "Z";
 }

@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/fault.h"
+
 #include <compare>
 #include <cstdint>
 #include <string>
 #include <string_view>
-
-#include "core/base/fault.h"
 
 namespace levelbar {
 

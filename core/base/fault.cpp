@@ -70,8 +70,8 @@ std::string fill(std::string_view text, const std::vector<std::string>& argument
     std::string out;
     out.reserve(text.size() + 32);
     for (std::size_t at = 0; at < text.size(); ++at) {
-        const bool isMark = text[at] == '%' && at + 1 < text.size() && text[at + 1] >= '1' &&
-                            text[at + 1] <= '9';
+        const bool isMark =
+            text[at] == '%' && at + 1 < text.size() && text[at + 1] >= '1' && text[at + 1] <= '9';
         if (isMark) {
             const auto index = static_cast<std::size_t>(text[at + 1] - '1');
             if (index < arguments.size()) {

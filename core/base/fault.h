@@ -2,44 +2,44 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <tl/expected.hpp>
+
 #include <string>
 #include <string_view>
 #include <vector>
-
-#include <tl/expected.hpp>
 
 namespace levelbar {
 
 // What can be wrong with a value that came from outside. Each code has one English sentence
 // template (sentenceTemplate); a window translates the template, never the finished sentence.
 enum class FaultCode {
-    Empty,            // a value is needed
-    NotANumber,       // %1 is not a number
-    NotAWholeNumber,  // %1 is not a whole number from %2 to %3
-    OutOfRange,       // %1 lies outside %2 to %3
-    TooManyDecimals,  // %1 has more than %2 decimals
-    NotADate,         // %1 is not a date like 2026-11-25
-    DateOutOfRange,   // %1 lies outside %2 to %3
-    NotATime,         // %1 is not a time like 17:30
-    NotAMoment,       // %1 is not a moment like 2026-11-25T17:30:00Z
-    NotOneOf,         // %1 is none of %2
-    TooLong,          // %1 has more than %2 characters
-    ControlCharacter, // holds a control character
-    NotUtf8,          // is not UTF-8 text
-    UnknownMember,    // no member %1
-    UnknownExercise,  // no exercise %1
-    UnknownTest,      // no test %1
-    WrongSide,        // %1 is trained %2, not %3
-    MissingColumn,    // the column %1 is missing
-    RepeatedColumn,   // the column %1 stands twice
-    RepeatedKey,      // the same row stands in line %1 already
-    DiffersFromStored,// another value is stored (%1)
-    BrokenQuote,      // a quote is not closed
-    LineTooLong,      // longer than %1 bytes
-    TooManyCells,     // %1 cells where the header has %2
-    NeedsAmount,      // reps, seconds or metres are needed
-    NotInDomain,      // an equation does not hold for %1 (valid: %2)
-    NotACell,         // %1 is not reps, or reps.reserve
+    Empty,             // a value is needed
+    NotANumber,        // %1 is not a number
+    NotAWholeNumber,   // %1 is not a whole number from %2 to %3
+    OutOfRange,        // %1 lies outside %2 to %3
+    TooManyDecimals,   // %1 has more than %2 decimals
+    NotADate,          // %1 is not a date like 2026-11-25
+    DateOutOfRange,    // %1 lies outside %2 to %3
+    NotATime,          // %1 is not a time like 17:30
+    NotAMoment,        // %1 is not a moment like 2026-11-25T17:30:00Z
+    NotOneOf,          // %1 is none of %2
+    TooLong,           // %1 has more than %2 characters
+    ControlCharacter,  // holds a control character
+    NotUtf8,           // is not UTF-8 text
+    UnknownMember,     // no member %1
+    UnknownExercise,   // no exercise %1
+    UnknownTest,       // no test %1
+    WrongSide,         // %1 is trained %2, not %3
+    MissingColumn,     // the column %1 is missing
+    RepeatedColumn,    // the column %1 stands twice
+    RepeatedKey,       // the same row stands in line %1 already
+    DiffersFromStored, // another value is stored (%1)
+    BrokenQuote,       // a quote is not closed
+    LineTooLong,       // longer than %1 bytes
+    TooManyCells,      // %1 cells where the header has %2
+    NeedsAmount,       // reps, seconds or metres are needed
+    NotInDomain,       // an equation does not hold for %1 (valid: %2)
+    NotACell,          // %1 is not reps, or reps.reserve
 };
 
 // A value that was refused: what is wrong, and the words that fill %1, %2, ... of its template.

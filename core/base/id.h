@@ -12,6 +12,7 @@ template <typename Tag> struct Id {
     std::int64_t value = 0;
 
     friend constexpr auto operator<=>(const Id&, const Id&) = default;
+
     [[nodiscard]] constexpr bool isStored() const { return value != 0; }
 };
 

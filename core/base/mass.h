@@ -2,13 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/fault.h"
+
 #include <cmath>
 #include <compare>
 #include <cstdint>
 #include <string>
 #include <string_view>
-
-#include "core/base/fault.h"
 
 namespace levelbar {
 

@@ -35,8 +35,7 @@ bool looksLikeNumber(std::string_view text)
 
 } // namespace
 
-Result<std::int64_t>
-parseWhole(std::string_view text, std::int64_t lowest, std::int64_t highest)
+Result<std::int64_t> parseWhole(std::string_view text, std::int64_t lowest, std::int64_t highest)
 {
     std::int64_t value = 0;
     const char* const end = text.data() + text.size();
@@ -48,10 +47,8 @@ parseWhole(std::string_view text, std::int64_t lowest, std::int64_t highest)
     return value;
 }
 
-Result<std::int64_t> parseDecimal(std::string_view text,
-                                  int decimals,
-                                  std::int64_t lowest,
-                                  std::int64_t highest)
+Result<std::int64_t>
+parseDecimal(std::string_view text, int decimals, std::int64_t lowest, std::int64_t highest)
 {
     if (!looksLikeNumber(text)) {
         return refuse(FaultCode::NotANumber, {excerpt(text)});

@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/fault.h"
+
 #include <cstdint>
 #include <string>
 #include <string_view>
-
-#include "core/base/fault.h"
 
 namespace levelbar {
 
@@ -20,10 +20,8 @@ parseWhole(std::string_view text, std::int64_t lowest, std::int64_t highest);
 
 // Decimal number in units of 10^-decimals ("62.5" with 3 decimals is 62500), from lowest to
 // highest in those units. decimals: 0 to 6.
-[[nodiscard]] Result<std::int64_t> parseDecimal(std::string_view text,
-                                                int decimals,
-                                                std::int64_t lowest,
-                                                std::int64_t highest);
+[[nodiscard]] Result<std::int64_t>
+parseDecimal(std::string_view text, int decimals, std::int64_t lowest, std::int64_t highest);
 
 // The inverse: 62500 with 3 decimals is "62.5".
 [[nodiscard]] std::string decimalText(std::int64_t units, int decimals);

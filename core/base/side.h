@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <string_view>
-
 #include "core/base/fault.h"
+
+#include <string_view>
 
 namespace levelbar {
 

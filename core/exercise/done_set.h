@@ -2,14 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <optional>
-#include <string>
-#include <string_view>
-
 #include "core/base/day.h"
 #include "core/base/id.h"
 #include "core/base/mass.h"
 #include "core/base/side.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
 
 namespace levelbar {
 
@@ -24,6 +24,7 @@ struct Reserve {
     int tenths = 0;
 
     friend constexpr auto operator<=>(const Reserve&, const Reserve&) = default;
+
     [[nodiscard]] constexpr double reps() const { return tenths / 10.0; }
 };
 

@@ -29,9 +29,8 @@ constexpr Words<Implement, 8> kImplements = {{{Implement::Barbell, "barbell"},
 constexpr Words<Sidedness, 3> kSidednesses = {{{Sidedness::TwoSided, "both"},
                                                {Sidedness::SingleSided, "single"},
                                                {Sidedness::Either, "either"}}};
-constexpr Words<AmountKind, 3> kAmounts = {{{AmountKind::Reps, "reps"},
-                                            {AmountKind::Seconds, "seconds"},
-                                            {AmountKind::Metres, "metres"}}};
+constexpr Words<AmountKind, 3> kAmounts = {
+    {{AmountKind::Reps, "reps"}, {AmountKind::Seconds, "seconds"}, {AmountKind::Metres, "metres"}}};
 constexpr Words<LoadKind, 3> kLoads = {
     {{LoadKind::External, "external"}, {LoadKind::Added, "added"}, {LoadKind::None, "none"}}};
 

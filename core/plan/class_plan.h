@@ -2,20 +2,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/exercise/done_set.h"
+#include "core/exercise/exercise.h"
+
 #include <optional>
 #include <span>
 #include <vector>
-
-#include "core/exercise/done_set.h"
-#include "core/exercise/exercise.h"
 
 namespace levelbar {
 
 // One exercise of a class and how many sets of it everyone does.
 struct TemplateItem {
     ExerciseId exercise;
-    int sets = 3;                // 1 to 20
-    std::optional<int> reps;     // aimed at; nothing: as last time
+    int sets = 3;            // 1 to 20
+    std::optional<int> reps; // aimed at; nothing: as last time
 
     friend bool operator==(const TemplateItem&, const TemplateItem&) = default;
 };
@@ -29,7 +29,7 @@ struct PlannedSet {
     Side side = Side::Both;
     int number = 1; // within the meeting, per exercise and side
     Mass load;
-    std::optional<int> amount;       // reps, or tenths of seconds or metres; nothing = not known
+    std::optional<int> amount; // reps, or tenths of seconds or metres; nothing = not known
     std::optional<Reserve> reserve;
     bool isNew = false; // never done before: no load or reps to go by
 

@@ -2,13 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <optional>
-#include <vector>
-
 #include "core/exercise/done_set.h"
 #include "core/exercise/exercise.h"
 #include "core/member/member.h"
 #include "core/testing/trial.h"
+
+#include <optional>
+#include <vector>
 
 namespace levelbar {
 

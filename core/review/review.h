@@ -2,16 +2,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <memory>
-#include <optional>
-#include <string>
-#include <vector>
-
 #include "core/base/estimate.h"
 #include "core/review/history.h"
 #include "core/sides/side_difference.h"
 #include "core/strength/strength.h"
 #include "core/trend/trend.h"
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
 
 namespace levelbar {
 

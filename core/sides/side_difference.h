@@ -2,14 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <optional>
-#include <string>
-#include <string_view>
-
 #include "core/base/day.h"
 #include "core/base/estimate.h"
 #include "core/base/id.h"
 #include "core/base/side.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
 
 namespace levelbar {
 
@@ -28,8 +28,8 @@ struct Measure {
 // stronger of the two): positive when the right is stronger.
 struct SideReview {
     Measure measure;
-    Estimate differencePercent;  // count = distinct days with a pair that sizes it
-    std::optional<Side> weaker;  // nothing when the centre is 0
+    Estimate differencePercent;   // count = distinct days with a pair that sizes it
+    std::optional<Side> weaker;   // nothing when the centre is 0
     double probabilitySide = 0.5; // that the weaker side really is the weaker one
     double thresholdPercent = 10.0;
     double probabilityBeyondThreshold = 0.0;

@@ -2,14 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <optional>
-#include <span>
-
 #include "core/base/day.h"
 #include "core/base/estimate.h"
 #include "core/exercise/done_set.h"
 #include "core/exercise/exercise.h"
 #include "core/member/member.h"
+
+#include <optional>
+#include <span>
 
 namespace levelbar {
 
@@ -27,8 +27,8 @@ struct TestedMaximum {
 
 // Strength today in one exercise and side.
 struct StrengthEstimate {
-    Estimate oneRepMax; // kg; count = sets and tests that measure it (not mere lower bounds)
-    double logSpread = 0.0;      // standard deviation of ln 1RM
+    Estimate oneRepMax;     // kg; count = sets and tests that measure it (not mere lower bounds)
+    double logSpread = 0.0; // standard deviation of ln 1RM
     double repCurveFactor = 1.0; // reps beyond the first at a load, over the average person's
     int bounds = 0;              // sets that say only "at least"
     Day lastSet;

@@ -2,13 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <optional>
-#include <string>
-#include <string_view>
-
 #include "core/base/day.h"
 #include "core/base/id.h"
 #include "core/base/side.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
 
 namespace levelbar {
 

@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/day.h"
+#include "core/base/estimate.h"
+
 #include <optional>
 #include <span>
 #include <string_view>
-
-#include "core/base/day.h"
-#include "core/base/estimate.h"
 
 namespace levelbar {
 

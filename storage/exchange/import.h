@@ -2,15 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/day.h"
+#include "core/base/fault.h"
+#include "storage/logbook.h"
+
 #include <filesystem>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
-
-#include "core/base/day.h"
-#include "core/base/fault.h"
-#include "storage/logbook.h"
 
 namespace levelbar::storage {
 
