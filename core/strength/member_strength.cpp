@@ -1,0 +1,234 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/strength/member_strength.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace levelbar {
+
+namespace {
+
+constexpr double kDaysPerWeek = 7.0;
+constexpr double kLongestLookBack = 8.0;
+// The rep-curve factor of one exercise around the person's own (assumed; the trial's value).
+constexpr double kFactorSpreadInPerson = 0.15;
+// Where nothing but "at least" is known, plans rarely lie farther from what is possible.
+constexpr double kBoundsOnlySpread = 0.15;
+
+// Iterations when a person has one exercise only, and of the two rounds when there are more.
+constexpr FitOptions kAlone{3, 1e-3, false, false};
+constexpr FitOptions kFirst{2, 1e-3, true, false};
+constexpr FitOptions kAgain{2, 1e-3, false, false};
+
+double square(double x)
+{
+    return x * x;
+}
+
+// What one exercise tells about a number that others share: the likelihood's centre and variance.
+std::optional<NormalPrior> messageOf(double mean, double variance, const NormalPrior& prior)
+{
+    const double precision = 1.0 / variance - 1.0 / prior.variance;
+    if (precision < 1e-6) {
+        return std::nullopt;
+    }
+    const double centre = (mean / variance - prior.mean / prior.variance) / precision;
+    return NormalPrior{centre, 1.0 / precision};
+}
+
+// Prior for one exercise: the general one and the others' messages, each blurred by how far
+// exercises of one person differ.
+NormalPrior combine(double generalVariance,
+                    const std::vector<NormalPrior>& messages,
+                    double ownVariance)
+{
+    double precision = 1.0 / (generalVariance - ownVariance);
+    double weighted = 0.0;
+    for (const NormalPrior& message : messages) {
+        const double weight = 1.0 / (message.variance + ownVariance);
+        precision += weight;
+        weighted += weight * message.mean;
+    }
+    return {weighted / precision, 1.0 / precision + ownVariance};
+}
+
+struct Working {
+    StrengthInput input;
+    StrengthParameters parameters;
+    ExerciseFit result;
+};
+
+double lookBackOf(const StrengthEvidence& evidence, double today)
+{
+    const double first = evidence.observations.front().weeks;
+    return std::clamp(today - first, 1.0, kLongestLookBack);
+}
+
+std::optional<Working> prepare(const ExerciseHistory& history,
+                               std::optional<Experience> experience,
+                               Day today)
+{
+    Working working;
+    working.result.evidence =
+        gatherEvidence(history.both, history.left, history.right, today);
+    const StrengthEvidence& evidence = working.result.evidence;
+    if (evidence.observations.empty()) {
+        return std::nullopt;
+    }
+    working.parameters = forExperience(experience);
+    if (evidence.measured == 0) {
+        working.parameters.startSpread = kBoundsOnlySpread;
+    }
+    working.input.today = today.sinceEpoch / kDaysPerWeek;
+    working.input.lookBack = lookBackOf(evidence, working.input.today);
+    working.result.lookBackWeeks = working.input.lookBack;
+    working.input.hasSides = evidence.hasSides;
+    working.input.factor = {0.0, square(working.parameters.factorSpread)};
+    return working;
+}
+
+using Fits = std::vector<std::optional<Working>>;
+
+void shareFactor(Fits& all, const std::vector<std::optional<NormalPrior>>& messages)
+{
+    for (std::size_t j = 0; j < all.size(); ++j) {
+        if (!all[j]) {
+            continue;
+        }
+        std::vector<NormalPrior> others;
+        for (std::size_t k = 0; k < all.size(); ++k) {
+            if (k != j && messages[k]) {
+                others.push_back(*messages[k]);
+            }
+        }
+        all[j]->input.factor = combine(square(all[j]->parameters.factorSpread),
+                                       others,
+                                       square(kFactorSpreadInPerson));
+    }
+}
+
+// Everyone has good and bad days, and they show in all exercises of the day.
+void shareDays(Fits& all)
+{
+    std::map<std::int32_t, std::vector<std::pair<std::size_t, NormalPrior>>> byDay;
+    for (std::size_t j = 0; j < all.size(); ++j) {
+        if (!all[j]) {
+            continue;
+        }
+        const Working& working = *all[j];
+        const NormalPrior general{0.0, square(working.parameters.daySpread)};
+        for (std::size_t d = 0; d < working.result.evidence.days.size(); ++d) {
+            const NormalPrior& effect = working.result.fit.dayEffects[d];
+            if (const auto message = messageOf(effect.mean, effect.variance, general)) {
+                byDay[working.result.evidence.days[d].sinceEpoch].emplace_back(j, *message);
+            }
+        }
+    }
+    for (std::size_t j = 0; j < all.size(); ++j) {
+        if (!all[j]) {
+            continue;
+        }
+        Working& working = *all[j];
+        std::vector<NormalPrior> days;
+        std::vector<NormalPrior> others;
+        for (const Day day : working.result.evidence.days) {
+            others.clear();
+            for (const auto& [from, message] : byDay[day.sinceEpoch]) {
+                if (from != j) {
+                    others.push_back(message);
+                }
+            }
+            days.push_back(combine(square(working.parameters.daySpread),
+                                   others,
+                                   square(working.parameters.exerciseDaySpread)));
+        }
+        working.input.days = std::move(days);
+    }
+}
+
+// A lift never done is guessed from one that was.
+std::optional<ExerciseFit> fromRelated(const RelatedLift& related, const ExerciseFit& base)
+{
+    ExerciseFit guess;
+    guess.fit = base.fit;
+    guess.fit.level += std::log(related.ratio);
+    guess.fit.levelVariance += square(related.logSpread);
+    guess.fit.factorVariance += square(kFactorSpreadInPerson);
+    guess.fit.difference = 0.0;
+    guess.fit.differenceVariance = 0.0;
+    guess.fit.levelDifferenceCovariance = 0.0;
+    guess.evidence.days = base.evidence.days;
+    guess.lookBackWeeks = base.lookBackWeeks;
+    guess.isFromRelated = true;
+    return guess;
+}
+
+void useRelated(Fits& all, std::span<const ExerciseHistory> exercises)
+{
+    for (std::size_t j = 0; j < all.size(); ++j) {
+        const auto& related = exercises[j].related;
+        if (!all[j] || !related || !all[related->base]) {
+            continue;
+        }
+        const StrengthFit& base = all[related->base]->result.fit;
+        all[j]->input.level = NormalPrior{base.level + std::log(related->ratio),
+                                          base.levelVariance + square(related->logSpread)};
+    }
+}
+
+} // namespace
+
+std::vector<std::optional<ExerciseFit>> fitMember(std::span<const ExerciseHistory> exercises,
+                                                  std::optional<Experience> experience,
+                                                  Day today)
+{
+    Fits all;
+    all.reserve(exercises.size());
+    for (const ExerciseHistory& history : exercises) {
+        all.push_back(prepare(history, experience, today));
+    }
+    std::vector<std::optional<NormalPrior>> messages(all.size());
+    int known = 0;
+    for (std::size_t j = 0; j < all.size(); ++j) {
+        if (all[j]) {
+            Working& working = *all[j];
+            working.input.sets = working.result.evidence.observations;
+            working.result.fit =
+                fitStrength(working.input, working.parameters, all.size() > 1 ? kFirst : kAlone);
+            messages[j] = messageOf(working.result.fit.factor,
+                                    working.result.fit.factorVariance,
+                                    working.input.factor);
+            ++known;
+        }
+    }
+    if (known > 1) {
+        shareFactor(all, messages);
+        shareDays(all);
+        useRelated(all, exercises);
+        for (auto& working : all) {
+            if (working) {
+                const std::vector<StrengthPoint> start = std::move(working->result.fit.points);
+                working->input.start = start;
+                working->result.fit = fitStrength(working->input, working->parameters, kAgain);
+                working->input.start = {};
+            }
+        }
+    }
+    std::vector<std::optional<ExerciseFit>> results(all.size());
+    for (std::size_t j = 0; j < all.size(); ++j) {
+        if (all[j]) {
+            results[j] = std::move(all[j]->result);
+        }
+    }
+    for (std::size_t j = 0; j < all.size(); ++j) {
+        const auto& related = exercises[j].related;
+        if (!results[j] && related && results[related->base]) {
+            results[j] = fromRelated(*related, *results[related->base]);
+        }
+    }
+    return results;
+}
+
+} // namespace levelbar

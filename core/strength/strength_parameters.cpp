@@ -1,0 +1,31 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/strength/strength_parameters.h"
+
+namespace levelbar {
+
+StrengthParameters forExperience(std::optional<Experience> experience)
+{
+    StrengthParameters parameters;
+    if (!experience) {
+        parameters.firstSlopeSpread = 0.006;
+        return parameters;
+    }
+    switch (*experience) {
+    case Experience::Novice:
+        parameters.firstSlope = 0.010;
+        parameters.firstSlopeSpread = 0.008;
+        break;
+    case Experience::Intermediate:
+        parameters.firstSlope = 0.0035;
+        parameters.firstSlopeSpread = 0.004;
+        break;
+    case Experience::Advanced:
+        parameters.firstSlope = 0.0012;
+        parameters.firstSlopeSpread = 0.0025;
+        break;
+    }
+    return parameters;
+}
+
+} // namespace levelbar

@@ -1,0 +1,64 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+
+#include "core/member/member.h"
+
+namespace levelbar {
+
+// Numbers of the strength model. ln 1RM is in natural logarithms, time in weeks, reps in reps.
+// "literature": from the paper named; "assumed": no source, chosen on simulated people and
+// listed in DEVELOPERS.md with what it costs to be wrong.
+struct StrengthParameters {
+    // How strength moves.
+    double levelWalk = 0.003;   // ln per sqrt(week); assumed
+    double slopeWalk = 0.0012;  // ln/week per sqrt(week); assumed
+    double slopeMemory = 26.0;  // weeks until a slope has fallen back by 1/e; assumed
+    double lateSlope = 0.001;   // ln/week after a year (Steele 2022: linear in ln time); literature
+    double startSpread = 0.30;  // ln 1RM around the first guess; assumed, weak on purpose
+    double firstSlope = 0.0035; // ln/week and its spread: see forExperience
+    double firstSlopeSpread = 0.004;
+
+    // How many reps a load allows.
+    double factorSpread = 0.30; // ln rep-curve factor between people (Nuzzo 2024: 2.51/8.8)
+    double shapeSpread = 0.20;  // spread of seven published curves around ours; literature
+    double fatigue = 0.4;       // reps lost per earlier set of the day; assumed
+    double fatigueSpread = 0.3;
+    double reserveBias = 0.2; // people name fewer reps than are left (Halperin 2022); literature
+
+    // Days and sides.
+    double daySpread = 0.030;        // ln; Grgic 2020: test-retest CV 4.2 % with its own error
+    double dayTail = 5.0;            // degrees of freedom of the day effect
+    double setTail = 5.0;            // and of a set's error
+    double sideSpread = 0.08;        // ln(R/L) between people; healthy sides near 3 %, tail to 15 %
+    double sideWalk = 0.0015;        // ln per sqrt(week); assumed
+    double sideDaySpread = 0.02;     // ln; a side's own day; assumed
+    double exerciseDaySpread = 0.02; // ln; an exercise's own part of a day; assumed
+
+    // After a break (Bosquet 2013; halved, since a gap in the log need not be a lay-off).
+    double breakLoss = 0.003;        // ln/week
+    double breakLossSpread = 0.010;  // ln per sqrt(week)
+    double regain = 0.003;           // ln/week added to the slope when they come back
+    double regainSpread = 0.006;
+    double freeGap = 2.5;            // weeks without loss
+    double longestBreak = 8.0;       // weeks after which no more is lost
+
+    // A set that says only "at least".
+    double atLeastReps = 0.5;   // reps beyond those done
+    double atLeastSpread = 0.7; // towards "stronger"
+    double roughSpread = 3.0;   // the same when hardly any reserve is known
+    double wide = 1000.0;       // towards "weaker": practically no pull
+
+    // Error of reported reserve that all sets of a person share, so that more sets do not help.
+    double sharedReps = 0.4;          // reps, and per mean rep in reserve:
+    double sharedRepsPerReserve = 0.15; // Hackett 2017, Halperin 2022; literature
+    double sideScaleError = 0.10;     // of the side difference
+};
+
+// With the slope expected of a beginner, of the middle or of the advanced (ACSM 2009, Steele
+// 2022); unknown: the middle with a wider spread.
+[[nodiscard]] StrengthParameters forExperience(std::optional<Experience> experience);
+
+} // namespace levelbar
