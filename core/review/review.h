@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/base/estimate.h"
+#include "core/review/attention.h"
 #include "core/review/history.h"
 #include "core/sides/side_difference.h"
 #include "core/strength/strength.h"
@@ -10,33 +10,9 @@
 
 #include <memory>
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace levelbar {
-
-// What can call for the instructor's attention. The order is the order of the lists: safety
-// first.
-enum class AttentionKind {
-    Pain,
-    Imbalance,
-    Falling,
-    NoGain,
-    Absence,
-    LoadJump,
-    Retest,
-    Clearance,
-    TargetMissed,
-};
-
-// One reason to look at a person: a code and the words that fill its template.
-struct Attention {
-    AttentionKind kind = AttentionKind::Pain;
-    std::vector<std::string> arguments;
-    double certainty = 1.0; // probability that it is so; 1 for a plain fact
-
-    friend bool operator==(const Attention&, const Attention&) = default;
-};
 
 // One exercise and side of a person.
 struct StrengthReview {
@@ -48,11 +24,11 @@ struct StrengthReview {
 
 struct MemberReview {
     Member member;
-    std::optional<Day> lastSeen; // last day with a set or a trial, up to asOf
-    int daysSeen = 0;            // distinct days with a set, up to asOf
-    std::vector<StrengthReview> strength;
-    std::vector<SideReview> sides;
-    std::vector<Attention> attention; // safety first, then by certainty
+    std::optional<Day> lastSeen;          // last day with a set or a trial, up to asOf
+    int daysSeen = 0;                     // distinct days with a set, up to asOf
+    std::vector<StrengthReview> strength; // by exercise, then side
+    std::vector<SideReview> sides;        // exercises before tests, by id
+    std::vector<Attention> attention;     // safety first, then by certainty
 };
 
 struct Review {
@@ -88,10 +64,12 @@ private:
     std::unique_ptr<Working> m_working;
 };
 
-[[nodiscard]] std::string_view attentionWord(AttentionKind kind); // "pain", "no_gain", ...
+// The exercise and side that stands for a person where there is room for one: the one with the
+// most sizing sets among those that are not too old. Null when there is none.
+[[nodiscard]] const StrengthReview* mainStrength(const MemberReview& member);
 
-// English template with %1, %2, ... of an attention's sentence, and the finished sentence.
-[[nodiscard]] std::string_view attentionTemplate(const Attention& attention);
-[[nodiscard]] std::string sentence(const Attention& attention);
+// The side difference that stands for a person: the highest tier, then the surest. Null when
+// there is none with two days.
+[[nodiscard]] const SideReview* mainSide(const MemberReview& member);
 
 } // namespace levelbar

@@ -108,33 +108,30 @@ StrengthEvidence gatherEvidence(const SideHistory& both,
     addSide(right, 0.5, today, all);
     evidence.hasSides = !all.empty();
     addSide(both, 0.0, today, all);
-    std::stable_sort(all.begin(), all.end(), [](const auto& a, const auto& b) {
-        return a.weeks < b.weeks;
-    });
+    std::stable_sort(
+        all.begin(), all.end(), [](const auto& a, const auto& b) { return a.weeks < b.weeks; });
 
     const auto sizing = std::count_if(all.begin(), all.end(), isSizing);
     const auto open = std::count_if(all.begin(), all.end(), [](const auto& seen) {
         return isSizing(seen) || seen.evidence == SetEvidence::Rough;
     });
     const bool isHardlyKnown = sizing < kFewReserves && 2 * sizing < open;
+    const auto note = [](std::vector<Day>& days, Day day) {
+        if (days.empty() || days.back() != day) {
+            days.push_back(day);
+        }
+    };
     for (StrengthObservation& seen : all) {
         if (seen.evidence == SetEvidence::Rough && !isHardlyKnown) {
             seen.evidence = SetEvidence::AtLeast;
         }
-        const bool counts = isSizing(seen) || seen.evidence == SetEvidence::Rough;
-        ++(counts ? evidence.measured : evidence.bounds);
         const Day day{static_cast<std::int32_t>(std::lround(seen.weeks * kDaysPerWeek))};
-        if (evidence.days.empty() || evidence.days.back() != day) {
-            evidence.days.push_back(day);
-        }
-    }
-    Day last;
-    for (const StrengthObservation& seen : all) {
-        const Day day{static_cast<std::int32_t>(std::lround(seen.weeks * kDaysPerWeek))};
-        if (seen.evidence != SetEvidence::AtLeast && seen.evidence != SetEvidence::AtMost &&
-            (evidence.measuredDays == 0 || day != last)) {
-            ++evidence.measuredDays;
-            last = day;
+        note(evidence.days, day);
+        if (isSizing(seen) || seen.evidence == SetEvidence::Rough) {
+            ++evidence.measured;
+            note(evidence.measuredDays, day);
+        } else {
+            ++evidence.bounds;
         }
     }
     return evidence;

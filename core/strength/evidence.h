@@ -29,9 +29,9 @@ struct SideHistory {
 struct StrengthEvidence {
     std::vector<StrengthObservation> observations; // by day; both sides mixed
     std::vector<Day> days;                         // with observations, each once
-    int measured = 0; // sets and tests that size the strength, both sides
-    int bounds = 0;   // sets that say only "at least" or "at most"
-    int measuredDays = 0;
+    int measured = 0;              // sets and tests that size the strength, both sides
+    int bounds = 0;                // sets that say only "at least" or "at most"
+    std::vector<Day> measuredDays; // days with at least one that sizes it
     bool hasSides = false;
 };
 

@@ -18,9 +18,9 @@ constexpr double kFactorSpreadInPerson = 0.15;
 constexpr double kBoundsOnlySpread = 0.15;
 
 // Iterations when a person has one exercise only, and of the two rounds when there are more.
-constexpr FitOptions kAlone{3, 1e-3, false, false};
-constexpr FitOptions kFirst{2, 1e-3, true, false};
-constexpr FitOptions kAgain{2, 1e-3, false, false};
+constexpr FitOptions kAlone{3, 1e-3, false, false, false};
+constexpr FitOptions kFirst{2, 1e-3, true, false, false};
+constexpr FitOptions kAgain{2, 1e-3, false, false, false};
 
 double square(double x)
 {
@@ -40,9 +40,8 @@ std::optional<NormalPrior> messageOf(double mean, double variance, const NormalP
 
 // Prior for one exercise: the general one and the others' messages, each blurred by how far
 // exercises of one person differ.
-NormalPrior combine(double generalVariance,
-                    const std::vector<NormalPrior>& messages,
-                    double ownVariance)
+NormalPrior
+combine(double generalVariance, const std::vector<NormalPrior>& messages, double ownVariance)
 {
     double precision = 1.0 / (generalVariance - ownVariance);
     double weighted = 0.0;
@@ -66,13 +65,11 @@ double lookBackOf(const StrengthEvidence& evidence, double today)
     return std::clamp(today - first, 1.0, kLongestLookBack);
 }
 
-std::optional<Working> prepare(const ExerciseHistory& history,
-                               std::optional<Experience> experience,
-                               Day today)
+std::optional<Working>
+prepare(const ExerciseHistory& history, std::optional<Experience> experience, Day today)
 {
     Working working;
-    working.result.evidence =
-        gatherEvidence(history.both, history.left, history.right, today);
+    working.result.evidence = gatherEvidence(history.both, history.left, history.right, today);
     const StrengthEvidence& evidence = working.result.evidence;
     if (evidence.observations.empty()) {
         return std::nullopt;
@@ -103,9 +100,8 @@ void shareFactor(Fits& all, const std::vector<std::optional<NormalPrior>>& messa
                 others.push_back(*messages[k]);
             }
         }
-        all[j]->input.factor = combine(square(all[j]->parameters.factorSpread),
-                                       others,
-                                       square(kFactorSpreadInPerson));
+        all[j]->input.factor =
+            combine(square(all[j]->parameters.factorSpread), others, square(kFactorSpreadInPerson));
     }
 }
 
@@ -182,7 +178,8 @@ void useRelated(Fits& all, std::span<const ExerciseHistory> exercises)
 
 std::vector<std::optional<ExerciseFit>> fitMember(std::span<const ExerciseHistory> exercises,
                                                   std::optional<Experience> experience,
-                                                  Day today)
+                                                  Day today,
+                                                  bool wantsPath)
 {
     Fits all;
     all.reserve(exercises.size());
@@ -190,17 +187,19 @@ std::vector<std::optional<ExerciseFit>> fitMember(std::span<const ExerciseHistor
         all.push_back(prepare(history, experience, today));
     }
     std::vector<std::optional<NormalPrior>> messages(all.size());
-    int known = 0;
+    const auto known =
+        std::count_if(all.begin(), all.end(), [](const auto& w) { return w.has_value(); });
+    FitOptions first = known > 1 ? kFirst : kAlone;
+    first.wantsPath = wantsPath && known == 1;
+    FitOptions again = kAgain;
+    again.wantsPath = wantsPath;
     for (std::size_t j = 0; j < all.size(); ++j) {
         if (all[j]) {
             Working& working = *all[j];
             working.input.sets = working.result.evidence.observations;
-            working.result.fit =
-                fitStrength(working.input, working.parameters, all.size() > 1 ? kFirst : kAlone);
-            messages[j] = messageOf(working.result.fit.factor,
-                                    working.result.fit.factorVariance,
-                                    working.input.factor);
-            ++known;
+            working.result.fit = fitStrength(working.input, working.parameters, first);
+            messages[j] = messageOf(
+                working.result.fit.factor, working.result.fit.factorVariance, working.input.factor);
         }
     }
     if (known > 1) {
@@ -211,7 +210,7 @@ std::vector<std::optional<ExerciseFit>> fitMember(std::span<const ExerciseHistor
             if (working) {
                 const std::vector<StrengthPoint> start = std::move(working->result.fit.points);
                 working->input.start = start;
-                working->result.fit = fitStrength(working->input, working->parameters, kAgain);
+                working->result.fit = fitStrength(working->input, working->parameters, again);
                 working->input.start = {};
             }
         }

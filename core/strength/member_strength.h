@@ -13,9 +13,9 @@ namespace levelbar {
 
 // How an exercise's 1RM relates to another of the same person's.
 struct RelatedLift {
-    std::size_t base = 0;          // place in the list of exercises
-    double ratio = 1.0;            // 1RM over the base's, per implement as typed
-    double logSpread = 0.10;       // standard deviation of ln ratio between people
+    std::size_t base = 0;    // place in the list of exercises
+    double ratio = 1.0;      // 1RM over the base's, per implement as typed
+    double logSpread = 0.10; // standard deviation of ln ratio between people
 };
 
 // One exercise of a person.
@@ -36,10 +36,11 @@ struct ExerciseFit {
 
 // Fits all exercises of one person: each alone, then once more with what the others tell about
 // the rep-curve factor and about each day. Nothing where neither a set nor a related lift says
-// anything. Cost: linear in sets.
+// anything. `wantsPath`: with the past as seen today, for charts. Cost: linear in sets.
 [[nodiscard]] std::vector<std::optional<ExerciseFit>>
 fitMember(std::span<const ExerciseHistory> exercises,
           std::optional<Experience> experience,
-          Day today);
+          Day today,
+          bool wantsPath = false);
 
 } // namespace levelbar

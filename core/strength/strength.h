@@ -4,12 +4,11 @@
 
 #include "core/base/day.h"
 #include "core/base/estimate.h"
-#include "core/exercise/done_set.h"
-#include "core/exercise/exercise.h"
-#include "core/member/member.h"
+#include "core/base/side.h"
+#include "core/strength/member_strength.h"
 
 #include <optional>
-#include <span>
+#include <string_view>
 
 namespace levelbar {
 
@@ -19,31 +18,22 @@ enum class Evidence { Recent, GettingOld, TooOld };
 [[nodiscard]] std::string_view evidenceWord(Evidence evidence); // "recent", "getting_old", ...
 [[nodiscard]] Evidence evidenceOf(Day last, Day today);
 
-// A tested maximum on a day: the best valid trial.
-struct TestedMaximum {
-    Day day;
-    double kilograms = 0.0; // > 0
-};
-
 // Strength today in one exercise and side.
 struct StrengthEstimate {
-    Estimate oneRepMax;     // kg; count = sets and tests that measure it (not mere lower bounds)
-    double logSpread = 0.0; // standard deviation of ln 1RM
-    double repCurveFactor = 1.0; // reps beyond the first at a load, over the average person's
-    int bounds = 0;              // sets that say only "at least"
+    Estimate oneRepMax;      // kg; count = sets and tests that size it
+    double logSpread = 0.0;  // standard deviation of ln 1RM
+    Estimate repCurveFactor; // reps beyond the first at a load, over the average person's
+    int bounds = 0;          // sets that say only "at least" or "at most"
     Day lastSet;
     Evidence evidence = Evidence::Recent;
+    bool isFromRelated = false; // guessed from a related lift, nothing of its own
 };
 
-// What is known of one exercise and side, by day. Entries after `today` are passed over.
-struct StrengthHistory {
-    std::span<const PerformedSet> sets;
-    std::span<const TestedMaximum> tests;
-    std::optional<Experience> experience;
-};
+// Reads one side off an exercise's fit. The count is over all sides of the exercise: left and
+// right share their sets' evidence.
+[[nodiscard]] StrengthEstimate strengthOf(const ExerciseFit& fit, Side side, Day today);
 
-// Nothing when no set or test up to `today` says anything (no load, no reps).
-[[nodiscard]] std::optional<StrengthEstimate> estimateStrength(const StrengthHistory& history,
-                                                               Day today);
+// For an interval at kLevel: the standard normal's 0.95 quantile.
+inline constexpr double kNormalQuantile = 1.6448536269514722;
 
 } // namespace levelbar

@@ -76,10 +76,10 @@ Timeline makeTimeline(const StrengthInput& input, const StrengthParameters& para
     timeline.freeGap = std::max(parameters.freeGap, 2.0 * usualGap);
     const double past = input.today - input.lookBack;
     for (const double weeks : {past, input.today}) {
-        const auto at = std::lower_bound(
-            timeline.nodes.begin(), timeline.nodes.end(), weeks - 1e-9, [](const Node& n, double w) {
-                return n.weeks < w;
-            });
+        const auto at = std::lower_bound(timeline.nodes.begin(),
+                                         timeline.nodes.end(),
+                                         weeks - 1e-9,
+                                         [](const Node& n, double w) { return n.weeks < w; });
         if (at == timeline.nodes.end() || at->weeks > weeks + 1e-9) {
             const int next = at == timeline.nodes.end() ? static_cast<int>(sets.size()) : at->first;
             timeline.nodes.insert(at, Node{weeks, next, next, -1, false});
@@ -110,9 +110,8 @@ std::vector<double> firstGuess(const StrengthInput& input,
             const bool isKnown =
                 set.evidence == SetEvidence::Measured || set.evidence == SetEvidence::Limit;
             const double reserve = isKnown ? set.reserve : 2.0;
-            const double reps =
-                set.reps + reserve +
-                parameters.fatigue * std::min(set.earlierSets, kMostEarlierSets);
+            const double reps = set.reps + reserve +
+                                parameters.fatigue * std::min(set.earlierSets, kMostEarlierSets);
             values.push_back(set.logLoad - std::log(repFraction(reps)));
         }
         weeks.push_back(node.weeks);
@@ -241,7 +240,11 @@ public:
             }
             isDone = backward(iteration >= kDampedFrom) < options.tolerance || isLast;
         }
-        return report(iteration);
+        StrengthFit result = report(iteration);
+        if (options.wantsPath) {
+            result.path = smoothedPath(result.levelVariance - m_covariance[Level][Level]);
+        }
+        return result;
     }
 
 private:
@@ -260,8 +263,7 @@ private:
         if (m_input.level) {
             const double own = 1.0 / square(p.startSpread);
             const double related = 1.0 / m_input.level->variance;
-            m_state[Level] =
-                (own * m_firstLevel + related * m_input.level->mean) / (own + related);
+            m_state[Level] = (own * m_firstLevel + related * m_input.level->mean) / (own + related);
             m_covariance[Level][Level] = 1.0 / (own + related);
         }
         if constexpr (kSides) {
@@ -326,8 +328,8 @@ private:
         if (!m_hasTrained) {
             return;
         }
-        const double excess = std::clamp(
-            node.weeks - m_lastTrained - m_timeline.freeGap, 0.0, p.longestBreak);
+        const double excess =
+            std::clamp(node.weeks - m_lastTrained - m_timeline.freeGap, 0.0, p.longestBreak);
         const double growth = excess - m_excess;
         m_excess = excess;
         if (growth > 0.0) {
@@ -529,11 +531,13 @@ private:
             change = std::max(change, movePoint(record, costate, m_points[j], isDamped));
             if (node.hasSets()) {
                 const StrengthParameters& p = m_parameters;
-                const double mean =
-                    m_input.days.empty() ? 0.0 : m_input.days[static_cast<std::size_t>(node.day)].mean;
-                const double spread = m_input.days.empty()
-                                          ? square(p.daySpread)
-                                          : m_input.days[static_cast<std::size_t>(node.day)].variance;
+                const double mean = m_input.days.empty()
+                                        ? 0.0
+                                        : m_input.days[static_cast<std::size_t>(node.day)].mean;
+                const double spread =
+                    m_input.days.empty()
+                        ? square(p.daySpread)
+                        : m_input.days[static_cast<std::size_t>(node.day)].variance;
                 record.dayWeight =
                     (p.dayTail + 1.0) / (p.dayTail + square(m_points[j].day - mean) / spread);
             }
@@ -555,7 +559,8 @@ private:
         return value;
     }
 
-    double movePoint(const NodeRecord& record, const Vector& costate, StrengthPoint& point, bool isDamped)
+    double
+    movePoint(const NodeRecord& record, const Vector& costate, StrengthPoint& point, bool isDamped)
     {
         StrengthPoint next;
         next.level = smoothed(record, costate, Level);
@@ -585,6 +590,119 @@ private:
                                         0.2 * std::abs(next.shape - point.shape)});
         point = next;
         return change;
+    }
+
+    // Means and variances of the past given everything, by the adjoint covariance (modified
+    // Bryson-Frazier). `shared`: the error that all days have in common.
+    std::vector<SmoothedStrength> smoothedPath(double shared) const
+    {
+        std::vector<SmoothedStrength> path;
+        Vector costate{};
+        Matrix adjoint{};
+        for (std::size_t j = m_nodes.size(); j-- > 0;) {
+            const Node& node = m_timeline.nodes[j];
+            if (node.isPast) {
+                costate[Level] += costate[Past];
+                for (int c = 0; c < kSize; ++c) {
+                    adjoint[Level][at(c)] += adjoint[Past][at(c)];
+                }
+                for (int r = 0; r < kSize; ++r) {
+                    adjoint[at(r)][Level] += adjoint[at(r)][Past];
+                }
+                clear(costate, adjoint, Past);
+            }
+            for (int i = node.last; i-- > node.first;) {
+                passSet(m_sets[static_cast<std::size_t>(i)], costate, adjoint);
+            }
+            if (node.hasSets() || j + 1 == m_nodes.size()) {
+                path.push_back(smoothedAt(node.weeks, m_nodes[j], costate, adjoint, shared));
+            }
+            passMove(m_nodes[j], costate, adjoint);
+        }
+        std::reverse(path.begin(), path.end());
+        return path;
+    }
+
+    static void clear(Vector& costate, Matrix& adjoint, int place)
+    {
+        costate[at(place)] = 0.0;
+        for (int c = 0; c < kSize; ++c) {
+            adjoint[at(place)][at(c)] = 0.0;
+            adjoint[at(c)][at(place)] = 0.0;
+        }
+    }
+
+    static void passSet(const SetRecord& set, Vector& costate, Matrix& adjoint)
+    {
+        Vector along{}; // adjoint times gain
+        double pull = set.innovation / set.variance;
+        double inner = 1.0 / set.variance;
+        for (int r = 0; r < kSize; ++r) {
+            pull += set.gain[at(r)] * costate[at(r)];
+            for (int c = 0; c < kSize; ++c) {
+                along[at(r)] += adjoint[at(r)][at(c)] * set.gain[at(c)];
+            }
+            inner += along[at(r)] * set.gain[at(r)];
+        }
+        for (int r = 0; r < kSize; ++r) {
+            costate[at(r)] -= set.gradient[at(r)] * pull;
+            for (int c = 0; c < kSize; ++c) {
+                adjoint[at(r)][at(c)] += inner * set.gradient[at(r)] * set.gradient[at(c)] -
+                                         set.gradient[at(r)] * along[at(c)] -
+                                         along[at(r)] * set.gradient[at(c)];
+            }
+        }
+    }
+
+    static void passMove(const NodeRecord& record, Vector& costate, Matrix& adjoint)
+    {
+        costate[Slope] = record.mix * costate[Level] + record.keep * costate[Slope];
+        for (int c = 0; c < kSize; ++c) {
+            adjoint[Slope][at(c)] =
+                record.mix * adjoint[Level][at(c)] + record.keep * adjoint[Slope][at(c)];
+        }
+        for (int r = 0; r < kSize; ++r) {
+            adjoint[at(r)][Slope] =
+                record.mix * adjoint[at(r)][Level] + record.keep * adjoint[at(r)][Slope];
+        }
+        clear(costate, adjoint, Day);
+        if constexpr (kSides) {
+            clear(costate, adjoint, SideDay);
+        }
+    }
+
+    static double covarianceAt(const Matrix& covariance, const Matrix& adjoint, int a, int b)
+    {
+        double value = covariance[at(a)][at(b)];
+        for (int r = 0; r < kSize; ++r) {
+            for (int c = 0; c < kSize; ++c) {
+                value -=
+                    covariance[at(a)][at(r)] * adjoint[at(r)][at(c)] * covariance[at(c)][at(b)];
+            }
+        }
+        return value;
+    }
+
+    SmoothedStrength smoothedAt(double weeks,
+                                const NodeRecord& record,
+                                const Vector& costate,
+                                const Matrix& adjoint,
+                                double shared) const
+    {
+        SmoothedStrength past;
+        const Matrix& covariance = record.covariance;
+        past.weeks = weeks;
+        past.level = smoothed(record, costate, Level);
+        past.levelVariance =
+            std::max(0.0, covarianceAt(covariance, adjoint, Level, Level)) + shared;
+        if constexpr (kSides) {
+            past.difference = smoothed(record, costate, Difference);
+            past.differenceVariance =
+                std::max(0.0, covarianceAt(covariance, adjoint, Difference, Difference)) +
+                square(m_parameters.sideScaleError * past.difference);
+            past.levelDifferenceCovariance = covarianceAt(covariance, adjoint, Level, Difference);
+        }
+        return past;
     }
 
     StrengthFit report(int iterations) const
@@ -683,9 +801,8 @@ private:
 };
 
 template <bool kSides, bool kFatigue>
-StrengthFit fitWith(const StrengthInput& input,
-                    const StrengthParameters& parameters,
-                    const FitOptions& options)
+StrengthFit
+fitWith(const StrengthInput& input, const StrengthParameters& parameters, const FitOptions& options)
 {
     StrengthFit fit = Filter<kSides, kFatigue>(input, parameters).fit(options);
     if (!fit.isFinite) {
@@ -694,7 +811,8 @@ StrengthFit fitWith(const StrengthInput& input,
         plain.shapeSpread = 0.0;
         StrengthInput simple = input;
         simple.factor.variance = 0.0;
-        fit = Filter<kSides, kFatigue>(simple, plain).fit({1, 1e-3, false, kFatigue});
+        fit = Filter<kSides, kFatigue>(simple, plain)
+                  .fit({1, 1e-3, false, options.wantsPath, kFatigue});
     }
     return fit;
 }
@@ -732,18 +850,16 @@ LoadForReps loadForReps(const StrengthFit& fit, double reps, double side)
     const double fraction = repFraction(plain);
     const double factor = std::exp(fit.factor + fit.shape * logReps);
     const double rise = factor * (1.0 + (plain - 1.0) * fit.shape / shaped);
-    const double byFactor =
-        repCurveSteepness(plain, fraction) * (plain - 1.0) * factor / rise;
+    const double byFactor = repCurveSteepness(plain, fraction) * (plain - 1.0) * factor / rise;
     const double byShape = byFactor * logReps;
     LoadForReps load;
     load.logLoad = fit.level + side * fit.difference + std::log(fraction);
-    load.variance = fit.levelVariance + square(byFactor) * fit.factorVariance +
-                    square(byShape) * fit.shapeVariance +
-                    2.0 * byFactor * fit.levelFactorCovariance +
-                    2.0 * byShape * fit.levelShapeCovariance +
-                    2.0 * byFactor * byShape * fit.factorShapeCovariance +
-                    square(side) * fit.differenceVariance +
-                    2.0 * side * fit.levelDifferenceCovariance;
+    load.variance =
+        fit.levelVariance + square(byFactor) * fit.factorVariance +
+        square(byShape) * fit.shapeVariance + 2.0 * byFactor * fit.levelFactorCovariance +
+        2.0 * byShape * fit.levelShapeCovariance +
+        2.0 * byFactor * byShape * fit.factorShapeCovariance +
+        square(side) * fit.differenceVariance + 2.0 * side * fit.levelDifferenceCovariance;
     return load;
 }
 

@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/strength/strength_parameters.h"
+
 #include <optional>
 #include <span>
 #include <vector>
-
-#include "core/strength/strength_parameters.h"
 
 namespace levelbar {
 
@@ -49,19 +49,29 @@ struct StrengthPoint {
 
 struct StrengthInput {
     std::span<const StrengthObservation> sets;
-    double today = 0.0;     // weeks, same origin; not before the last set
-    double lookBack = 8.0;  // weeks over which the mean slope is asked; at least 1
-    bool hasSides = false;  // any set with a side
-    NormalPrior factor;     // ln rep-curve factor
-    std::vector<NormalPrior> days; // one a day with sets, or empty: the general spread
+    double today = 0.0;               // weeks, same origin; not before the last set
+    double lookBack = 8.0;            // weeks over which the mean slope is asked; at least 1
+    bool hasSides = false;            // any set with a side
+    NormalPrior factor;               // ln rep-curve factor
+    std::vector<NormalPrior> days;    // one a day with sets, or empty: the general spread
     std::optional<NormalPrior> level; // ln 1RM at the first set, from related lifts
     // Points of an earlier fit of the same sets, to start from; empty: a first guess.
     std::span<const StrengthPoint> start;
 };
 
+// The strength on a day of the past (or today), given everything seen up to today.
+struct SmoothedStrength {
+    double weeks = 0.0;
+    double level = 0.0;
+    double difference = 0.0;
+    double levelVariance = 0.0;
+    double differenceVariance = 0.0;
+    double levelDifferenceCovariance = 0.0;
+};
+
 // State at `today`. Index names are StrengthState's.
 struct StrengthFit {
-    double level = 0.0; // ln 1RM, mean of both sides
+    double level = 0.0;  // ln 1RM, mean of both sides
     double factor = 0.0; // ln rep-curve factor
     double shape = 0.0;
     double difference = 0.0; // ln(right / left)
@@ -80,15 +90,17 @@ struct StrengthFit {
     bool isFinite = true;
     // A day with sets each: its effect, smoothed centre and filtered variance, in ln.
     std::vector<NormalPrior> dayEffects;
-    std::vector<StrengthPoint> points; // to start another fit of the same sets from
+    std::vector<SmoothedStrength> path; // with FitOptions::wantsPath: days with sets and today
+    std::vector<StrengthPoint> points;  // to start another fit of the same sets from
 };
 
 // How the fit is made. The defaults are what the product uses.
 struct FitOptions {
     int mostIterations = 3;
-    double tolerance = 1e-3;    // of ln 1RM
+    double tolerance = 1e-3; // of ln 1RM
     // Whether dayEffects and points are wanted: costs the last backward pass.
     bool endsSmoothed = false;
+    bool wantsPath = false;
     bool learnsFatigue = false; // a state of its own; costs time and brings nothing (see
                                 // DEVELOPERS.md), kept to check against the trial's figures
 };
@@ -109,6 +121,7 @@ struct LoadForReps {
     double logLoad = 0.0;
     double variance = 0.0;
 };
+
 [[nodiscard]] LoadForReps loadForReps(const StrengthFit& fit, double reps, double side);
 
 } // namespace levelbar

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <optional>
-
 #include "core/member/member.h"
+
+#include <optional>
 
 namespace levelbar {
 
@@ -38,12 +38,12 @@ struct StrengthParameters {
     double exerciseDaySpread = 0.02; // ln; an exercise's own part of a day; assumed
 
     // After a break (Bosquet 2013; halved, since a gap in the log need not be a lay-off).
-    double breakLoss = 0.003;        // ln/week
-    double breakLossSpread = 0.010;  // ln per sqrt(week)
-    double regain = 0.003;           // ln/week added to the slope when they come back
+    double breakLoss = 0.003;       // ln/week
+    double breakLossSpread = 0.010; // ln per sqrt(week)
+    double regain = 0.003;          // ln/week added to the slope when they come back
     double regainSpread = 0.006;
-    double freeGap = 2.5;            // weeks without loss
-    double longestBreak = 8.0;       // weeks after which no more is lost
+    double freeGap = 2.5;      // weeks without loss
+    double longestBreak = 8.0; // weeks after which no more is lost
 
     // A set that says only "at least".
     double atLeastReps = 0.5;   // reps beyond those done
@@ -52,9 +52,9 @@ struct StrengthParameters {
     double wide = 1000.0;       // towards "weaker": practically no pull
 
     // Error of reported reserve that all sets of a person share, so that more sets do not help.
-    double sharedReps = 0.4;          // reps, and per mean rep in reserve:
+    double sharedReps = 0.4;            // reps, and per mean rep in reserve:
     double sharedRepsPerReserve = 0.15; // Hackett 2017, Halperin 2022; literature
-    double sideScaleError = 0.10;     // of the side difference
+    double sideScaleError = 0.10;       // of the side difference
 };
 
 // With the slope expected of a beginner, of the middle or of the advanced (ACSM 2009, Steele

@@ -1,0 +1,36 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/day.h"
+#include "core/base/estimate.h"
+#include "core/sides/side_difference.h"
+#include "core/strength/strength.h"
+#include "core/trend/trend.h"
+
+#include <string>
+#include <string_view>
+
+namespace levelbar {
+
+// The words people read, in English, shared by the command line and (as templates) the window.
+
+// The fixed ladder: "almost certain" (>= 0.99), "very likely" (>= 0.90), "likely" (>= 0.75),
+// "leaning" (>= 0.60), "can't tell". probability: 0 to 1, of the thing said.
+[[nodiscard]] std::string_view probabilityWord(double probability);
+
+// Rounded to what the doubt allows: steps of 1, 2 or 5 times a power of ten, at most a fifth of
+// the interval.
+[[nodiscard]] std::string roundedToDoubt(double value, const Estimate& estimate);
+
+// "About 71 kg; nine times in ten between 67 and 75. Built on 14 counted sets, the last 9 days
+// ago." With bounds only: "At least ...".
+[[nodiscard]] std::string sentence(const StrengthEstimate& estimate, Day today);
+
+// "Rising 0.4 % a week, 0.1 to 0.8, over 11 weeks." and the other four calls.
+[[nodiscard]] std::string sentence(const Trend& trend);
+
+// "Left weaker by 12 %, 7 to 18 (very likely)." or "No clear side."
+[[nodiscard]] std::string sentence(const SideReview& review);
+
+} // namespace levelbar
