@@ -70,6 +70,9 @@ public:
     // Makes it durable and takeable-back. An action that changed nothing leaves no trace.
     Change commit();
 
+    // See takeBack below.
+    static Change reverse(Logbook& logbook, ActionId action, Moment now);
+
 private:
     struct Recording;
     std::unique_ptr<Recording> m_recording;

@@ -11,7 +11,7 @@
 namespace levelbar::storage {
 
 // Hands every person's history over, in id order, from one pass over the sets and one over the
-// trials, in one read transaction. Archived people are included when asked for. 2 million sets
+// trials, in one read transaction. Archived people are left out. 2 million sets
 // take about a second; only one person's sets are held at a time.
 void forEachHistory(const Logbook& logbook, const std::function<void(MemberHistory&)>& visit);
 

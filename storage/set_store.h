@@ -48,6 +48,8 @@ public:
     static void update(WriteScope& scope, const DoneSet& set);
     static void remove(WriteScope& scope, const SetKey& key);
     static PlannedSetId plan(WriteScope& scope, const PlannedSet& planned);
+    // Load, amount and reserve of a planned set.
+    static void updatePlanned(WriteScope& scope, const PlannedSet& planned);
     static void removePlanned(WriteScope& scope, PlannedSetId planned);
 
 private:

@@ -41,6 +41,8 @@ std::string_view sentenceTemplate(FaultCode code)
         return "there is no test '%1'";
     case FaultCode::WrongSide:
         return "'%1' is for %2, not %3";
+    case FaultCode::NoHeader:
+        return "the file is empty; a line with the names of the columns is needed";
     case FaultCode::MissingColumn:
         return "the column '%1' is missing";
     case FaultCode::RepeatedColumn:

@@ -32,8 +32,7 @@ double plainCurve(Curve curve, double reps)
     case Curve::Mayhew:
         return 0.522 + 0.419 * std::exp(-0.055 * reps);
     case Curve::Blend:
-        return 0.5 * std::pow(reps, -0.10) +
-               0.5 * (0.837677 * std::exp(-0.0338 * reps) + 0.176846);
+        return 0.5 * std::pow(reps, -0.10) + 0.5 * (0.837677 * std::exp(-0.0338 * reps) + 0.176846);
     }
     return 1.0;
 }
@@ -172,8 +171,8 @@ std::vector<double> withBreaks(Random& random, Experience e, int days, std::vect
 
 std::vector<double> drifting(Random& random, World world, Experience e, int days)
 {
-    double slope = random.normal(byLevel(e, {0.008, 0.0035, 0.001}),
-                                 byLevel(e, {0.004, 0.003, 0.002}));
+    double slope =
+        random.normal(byLevel(e, {0.008, 0.0035, 0.001}), byLevel(e, {0.004, 0.003, 0.002}));
     const double unrest = world == World::Easy ? 0.0003 : 0.0008;
     std::vector<double> path = {0.0};
     for (int d = 1; d <= days; ++d) {
@@ -198,7 +197,8 @@ std::vector<double> jumping(Random& random, Experience e, int days)
     return path;
 }
 
-std::vector<double> pathOf(Random& random, World world, Experience e, int days, std::vector<bool>& trains)
+std::vector<double>
+pathOf(Random& random, World world, Experience e, int days, std::vector<bool>& trains)
 {
     switch (world) {
     case World::Linear:
@@ -291,7 +291,8 @@ std::vector<int> trainingDays(Random& random, World world, const Setting& settin
     return found.empty() ? std::vector<int>{0} : found;
 }
 
-PerformedSet makeSet(int day, int number, double kilograms, int reps, std::optional<Reserve> reserve)
+PerformedSet
+makeSet(int day, int number, double kilograms, int reps, std::optional<Reserve> reserve)
 {
     PerformedSet set;
     set.day = Day{20000 + day};
@@ -402,8 +403,7 @@ private:
         const int sets = m_world == World::Gym ? 3 : 2;
         for (int k = 0; k < sets; ++k) {
             for (const double side : {-0.5, 0.5}) {
-                const double level =
-                    arm + side * m_person.tilt + m_day + 0.015 * m_random.normal();
+                const double level = arm + side * m_person.tilt + m_day + 0.015 * m_random.normal();
                 const double possible =
                     repsAt(m_person.curve, load / std::exp(level), m_person.armFactor) -
                     m_setting.fatigue * k + noise(reps);
@@ -475,7 +475,8 @@ std::vector<SimulatedMember> simulate(World world, int weeks, int members, std::
         member.barbellLevel = person.base + person.path.back();
         member.leftLevel = member.barbellLevel + std::log(kArmShare) - 0.5 * person.tilt;
         member.rightLevel = member.leftLevel + person.tilt;
-        const double past = person.path[person.path.size() - 1 - 7 * static_cast<std::size_t>(back)];
+        const double past =
+            person.path[person.path.size() - 1 - 7 * static_cast<std::size_t>(back)];
         member.slope = (person.path.back() - past) / back;
         const auto loadFor = [&](double reps) {
             return member.barbellLevel +

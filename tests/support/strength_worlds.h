@@ -41,9 +41,9 @@ inline constexpr std::array kWorlds = {World::Gym,
 struct SimulatedMember {
     Experience experience = Experience::Intermediate;
     Day today;
-    double lookBackWeeks = 1.0;       // of `slope`
+    double lookBackWeeks = 1.0;        // of `slope`
     std::vector<PerformedSet> barbell; // both sides at once
-    std::vector<PerformedSet> left;   // single-arm
+    std::vector<PerformedSet> left;    // single-arm
     std::vector<PerformedSet> right;
     // The truth today, without the day's effect: ln kg, ln per week.
     double barbellLevel = 0.0;

@@ -1,0 +1,250 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/exchange/export.h"
+
+#include "core/base/number.h"
+#include "core/exercise/done_set.h"
+#include "storage/done_set_row.h"
+#include "storage/library_store.h"
+#include "storage/member_store.h"
+#include "storage/sqlite_errors.h"
+#include "storage/whole_file.h"
+
+#include <SQLiteCpp/Savepoint.h>
+
+#include <map>
+#include <ostream>
+#include <sstream>
+
+namespace levelbar::storage {
+
+namespace {
+
+// One record, cell by cell; quoted where RFC 4180 asks for it, and where blanks at either end
+// would otherwise be dropped.
+class Record {
+public:
+    explicit Record(std::ostream& out)
+        : m_out(out)
+    {
+    }
+
+    Record& cell(std::string_view text)
+    {
+        m_out << (m_isFirst ? "" : ",");
+        m_isFirst = false;
+        const auto isBlank = [](char c) { return c == ' ' || c == '\t'; };
+        const bool needsQuotes = text.find_first_of(",;\t\"\r\n") != std::string_view::npos ||
+                                 (!text.empty() && (isBlank(text.front()) || isBlank(text.back())));
+        if (!needsQuotes) {
+            m_out << text;
+            return *this;
+        }
+        m_out << '"';
+        for (const char c : text) {
+            m_out << (c == '"' ? "\"\"" : std::string_view(&c, 1));
+        }
+        m_out << '"';
+        return *this;
+    }
+
+    Record& cell(std::optional<int> value)
+    {
+        return cell(value ? std::to_string(*value) : std::string());
+    }
+
+    Record& tenths(std::optional<int> value)
+    {
+        return cell(value ? decimalText(*value, 1) : std::string());
+    }
+
+    void end() { m_out << "\n"; }
+
+private:
+    std::ostream& m_out;
+    bool m_isFirst = true;
+};
+
+// The names that ids stand for, looked up once.
+struct Names {
+    explicit Names(const Logbook& logbook)
+    {
+        const LibraryStore store(logbook);
+        const Library library = store.all();
+        for (const Exercise& exercise : library.exercises) {
+            exercises[exercise.id] = exercise.name;
+        }
+        for (const TestKind& test : library.tests) {
+            tests[test.id] = test.name;
+        }
+        for (const Member& member : MemberStore(logbook).all(true)) {
+            members[member.id] = member.code;
+        }
+    }
+
+    std::map<ExerciseId, std::string> exercises;
+    std::map<TestId, std::string> tests;
+    std::map<MemberId, std::string> members;
+};
+
+struct MeetingNames {
+    std::string className;
+    std::string start;
+};
+
+std::map<MeetingId, MeetingNames> meetingsIn(const Logbook& logbook)
+{
+    std::map<MeetingId, MeetingNames> meetings;
+    SQLite::Statement select(
+        logbook.database(),
+        "SELECT m.id, c.name, m.start_minute FROM meeting m JOIN class c ON c.id = m.class");
+    while (select.executeStep()) {
+        Columns columns(select);
+        const auto id = columns.id<MeetingId>();
+        MeetingNames names{columns.text(), ""};
+        if (const auto minutes = columns.maybeWhole()) {
+            names.start = text(TimeOfDay{*minutes});
+        }
+        meetings[id] = std::move(names);
+    }
+    return meetings;
+}
+
+std::string classesOf(const Logbook& logbook, MemberId member)
+{
+    std::string all;
+    SQLite::Statement select(logbook.database(),
+                             "SELECT c.name FROM class_member m JOIN class c ON c.id = m.class "
+                             "WHERE m.member = ? ORDER BY c.name");
+    select.bind(1, member.value);
+    while (select.executeStep()) {
+        all += (all.empty() ? "" : "|") + select.getColumn(0).getString();
+    }
+    return all;
+}
+
+void writeSet(std::ostream& out,
+              const DoneSet& set,
+              const Names& names,
+              const std::map<MeetingId, MeetingNames>& meetings)
+{
+    const PerformedSet& performed = set.performed;
+    const auto meeting = set.meeting ? meetings.find(*set.meeting) : meetings.end();
+    const bool hasMeeting = meeting != meetings.end();
+    Record record(out);
+    record.cell(isoText(performed.day))
+        .cell(names.members.at(set.member))
+        .cell(names.exercises.at(set.exercise))
+        .cell(std::optional(performed.number))
+        .cell(sideWord(set.side))
+        .cell(performed.load.number())
+        .cell(unitWord(performed.load.unit()))
+        .cell(performed.reps)
+        .cell(performed.reserve ? text(*performed.reserve) : std::string())
+        .cell(hasMeeting ? meeting->second.className : std::string())
+        .cell(performed.order > 0 ? std::optional(performed.order) : std::nullopt)
+        .tenths(performed.secondsTenths)
+        .tenths(performed.metresTenths)
+        .cell(howKnownWord(performed.known))
+        .cell(setKindWord(performed.kind))
+        .cell(performed.stopped ? stopReasonWord(*performed.stopped) : std::string_view())
+        .cell(performed.isClean ? (*performed.isClean ? "yes" : "no") : "")
+        .cell(set.hookHole)
+        .cell(set.benchAngle)
+        .cell(performed.pain)
+        .cell(set.painArea)
+        .cell(set.painSide ? sideWord(*set.painSide) : std::string_view())
+        .cell(hasMeeting ? meeting->second.start : std::string())
+        .cell(set.keyedAt ? isoText(*set.keyedAt) : std::string())
+        .cell(set.keyedBy)
+        .cell(set.note);
+    record.end();
+}
+
+} // namespace
+
+void writeMembers(const Logbook& logbook, std::ostream& out)
+{
+    translateErrors(logbook.path(), [&] {
+        out << "member_id,name,sex,birth_date,height_cm,body_mass_kg,dominant_side,level,goal,"
+               "group,"
+               "classes,note\n";
+        for (const Member& member : MemberStore(logbook).all(true)) {
+            Record record(out);
+            record.cell(member.code)
+                .cell(member.name)
+                .cell(member.sex ? sexWord(*member.sex) : std::string_view())
+                .cell(member.birthDate ? isoText(*member.birthDate) : std::string())
+                .tenths(member.statureMillimetres)
+                .cell(member.intakeMass ? member.intakeMass->number() : std::string())
+                .cell(member.dominantSide ? sideWord(*member.dominantSide) : std::string_view())
+                .cell(member.experience ? experienceWord(*member.experience) : std::string_view())
+                .cell(member.goal ? goalWord(*member.goal) : std::string_view())
+                .cell(member.group)
+                .cell(classesOf(logbook, member.id))
+                .cell(member.note);
+            record.end();
+        }
+    });
+}
+
+void writeSets(const Logbook& logbook, std::ostream& out)
+{
+    translateErrors(logbook.path(), [&] {
+        const Names names(logbook);
+        const auto meetings = meetingsIn(logbook);
+        out << "date,member_id,exercise,set,side,load,unit,reps,rir,class,order,seconds,metres,"
+               "known,"
+               "kind,stopped,clean,hook_hole,bench_angle,pain,pain_area,pain_side,start,keyed_at,"
+               "keyed_by,note\n";
+        SQLite::Statement select(logbook.database(),
+                                 std::string("SELECT ") + kDoneSetColumns +
+                                     " FROM done_set ORDER BY member, exercise, side, day, number");
+        while (select.executeStep()) {
+            writeSet(out, readDoneSet(select), names, meetings);
+        }
+    });
+}
+
+void writeTrials(const Logbook& logbook, std::ostream& out)
+{
+    translateErrors(logbook.path(), [&] {
+        const Names names(logbook);
+        out << "date,member_id,test,side,trial,value,unit,valid,note\n";
+        SQLite::Statement select(
+            logbook.database(),
+            "SELECT day, member, test, side, number, value, unit, is_valid, note FROM trial "
+            "ORDER BY member, test, side, day, number");
+        while (select.executeStep()) {
+            Columns columns(select);
+            Record record(out);
+            record.cell(isoText(columns.day()))
+                .cell(names.members.at(columns.id<MemberId>()))
+                .cell(names.tests.at(columns.id<TestId>()))
+                .cell(sideWord(columns.word<Side>()))
+                .cell(std::optional(columns.whole()));
+            record.cell(decimalText(columns.number(), 3));
+            record.cell(columns.text());
+            record.cell(columns.flag() ? "yes" : "no");
+            record.cell(columns.text());
+            record.end();
+        }
+    });
+}
+
+void exportCsv(const Logbook& logbook, const std::filesystem::path& folder)
+{
+    makeFolder(folder);
+    // One state of the logbook in all three files.
+    std::optional<SQLite::Savepoint> reading;
+    translateErrors(logbook.path(), [&] { reading.emplace(logbook.database(), "exporting"); });
+    const auto write = [&](const char* name, void (*writer)(const Logbook&, std::ostream&)) {
+        writeWholeFile(folder / name, [&](std::ostream& out) { writer(logbook, out); });
+    };
+    write("members.csv", &writeMembers);
+    write("sets.csv", &writeSets);
+    write("tests.csv", &writeTrials);
+    translateErrors(logbook.path(), [&] { reading->release(); });
+}
+
+} // namespace levelbar::storage
