@@ -1,0 +1,59 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/day.h"
+#include "storage/class_store.h"
+
+#include <QWidget>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+class QComboBox;
+class QDateEdit;
+class QLineEdit;
+class QPushButton;
+
+namespace levelbar::ui {
+
+// The strip above the grid: which class, which day, who keys, and the way to a new class.
+class FloorBar : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit FloorBar(Day today, QWidget* parent = nullptr);
+
+    // Keeps the chosen class when it is still there.
+    void setClasses(const std::vector<storage::GroupClass>& classes);
+    void choose(ClassId groupClass);
+
+    [[nodiscard]] std::optional<ClassId> chosenClass() const;
+    [[nodiscard]] Day chosenDay() const;
+    // Remembered in the platform's settings.
+    [[nodiscard]] std::string initials() const;
+
+    [[nodiscard]] QPushButton* templateButton() const { return m_template; }
+
+    void closeNewClass();
+
+Q_SIGNALS:
+    void chosen();
+    void initialsChanged(const std::string& initials);
+    void classWanted(const QString& name);
+
+private:
+    QWidget* buildNewClass();
+    void buildInitials();
+
+    QComboBox* m_class;
+    QDateEdit* m_day;
+    QLineEdit* m_initials;
+    QPushButton* m_new;
+    QPushButton* m_template;
+    QWidget* m_newBox = nullptr;
+    QLineEdit* m_newName;
+};
+
+} // namespace levelbar::ui

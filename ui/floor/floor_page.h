@@ -1,0 +1,65 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/floor/floor_entry.h"
+#include "ui/floor/floor_model.h"
+#include "ui/floor/floor_writer.h"
+#include "ui/workspace.h"
+
+#include <QWidget>
+
+class QLabel;
+class QSplitter;
+
+namespace levelbar::ui {
+
+class AttendanceList;
+class FloorBar;
+class FloorGrid;
+class FloorStatus;
+class TemplateEditor;
+
+// The class floor: a class on a day, who came, and the grid in which every set is written down
+// from the keyboard. Looking writes nothing; everything shown is in the logbook.
+class FloorPage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit FloorPage(Workspace& workspace, QWidget* parent = nullptr);
+
+protected:
+    void showEvent(QShowEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    void build();
+    void connectParts();
+    void heed(const storage::Change& change);
+    // Reads again what is shown; says so when that fails.
+    void refresh(bool withReference);
+    void restoreCursor(const std::optional<CellKey>& key);
+    void showHint();
+    void showPlace();
+    void showProgress();
+    void mark(MemberId member, bool came);
+    void addClass(const QString& name);
+    void keepTemplate(const std::vector<TemplateItem>& items);
+    void nextPart();
+    // True when it went well; else the sentence stands in the status line.
+    bool succeeds(const std::optional<QString>& failure);
+
+    Workspace& m_workspace;
+    FloorModel m_model;
+    FloorWriter m_writer;
+    FloorEntry m_entry;
+    bool m_isStale = true;
+    FloorBar* m_bar;
+    AttendanceList* m_attendance;
+    FloorGrid* m_grid;
+    QLabel* m_hint;
+    TemplateEditor* m_template;
+    FloorStatus* m_status;
+};
+
+} // namespace levelbar::ui

@@ -1,0 +1,311 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/floor/floor_writer.h"
+
+#include "storage/set_store.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace levelbar::ui {
+
+namespace {
+
+using storage::Action;
+using storage::ActionKind;
+using storage::ClassStore;
+using storage::SetStore;
+
+CellKey cellOf(const PlannedSet& planned)
+{
+    return {planned.member, planned.exercise, planned.number, planned.side};
+}
+
+// What a person did before that day: a plan goes by what they lifted last, not by what is being
+// logged now.
+std::vector<DoneSet> doneBefore(const storage::Logbook& logbook, MemberId member, Day day)
+{
+    std::vector<DoneSet> done = SetStore(logbook).ofMember(member);
+    std::erase_if(done, [day](const DoneSet& set) { return set.performed.day >= day; });
+    return done;
+}
+
+// Plans what the template asks for and is not planned yet.
+void layPlan(storage::WriteScope& scope,
+             const storage::Meeting& meeting,
+             MemberId member,
+             const std::vector<TemplateItem>& items,
+             const FloorReference& reference)
+{
+    const storage::Logbook& logbook = scope.logbook();
+    std::set<CellKey> planned;
+    for (const PlannedSet& set : SetStore(logbook).plannedOf(meeting.id)) {
+        planned.insert(cellOf(set));
+    }
+    const auto done = doneBefore(logbook, member, meeting.day);
+    for (const PlannedSet& set :
+         planFromLast(meeting.id, member, items, reference.library.exercises, done)) {
+        if (planned.insert(cellOf(set)).second) {
+            SetStore::plan(scope, set);
+        }
+    }
+}
+
+// Takes away open planned sets that the template asks for no more.
+void dropPlan(storage::WriteScope& scope,
+              const FloorSheet& sheet,
+              const std::vector<TemplateItem>& items)
+{
+    std::map<ExerciseId, int> wanted;
+    for (const TemplateItem& item : items) {
+        wanted[item.exercise] = item.sets;
+    }
+    for (const FloorRow& row : sheet.rows) {
+        for (const FloorCell& cell : row.cells) {
+            if (!cell.isOpen()) {
+                continue;
+            }
+            const auto sets = wanted.find(cell.planned->exercise);
+            if (sets == wanted.end() || cell.planned->number > sets->second) {
+                SetStore::removePlanned(scope, cell.planned->id);
+            }
+        }
+    }
+}
+
+bool isBooked(const FloorSheet& sheet, MemberId member)
+{
+    return std::any_of(
+        sheet.attendance.begin(), sheet.attendance.end(), [member](const auto& attendance) {
+            return attendance.member == member && attendance.isBooked;
+        });
+}
+
+std::optional<storage::ActionEntry> lastTakeableEntry(const storage::Logbook& logbook)
+{
+    const auto last = storage::lastTakeable(logbook);
+    if (!last) {
+        return std::nullopt;
+    }
+    constexpr int kFarBack = 1000;
+    for (const storage::ActionEntry& entry : storage::recentActions(logbook, kFarBack)) {
+        if (entry.id == *last) {
+            return entry;
+        }
+    }
+    storage::ActionEntry entry; // older than what is listed: taken back without its details
+    entry.id = *last;
+    return entry;
+}
+
+using SetsByKey = std::map<storage::SetKey, DoneSet>;
+
+SetsByKey setsOf(const storage::Logbook& logbook, const std::vector<MemberId>& members)
+{
+    SetsByKey sets;
+    for (const MemberId member : members) {
+        for (const DoneSet& set : SetStore(logbook).ofMember(member)) {
+            sets.emplace(storage::keyOf(set), set);
+        }
+    }
+    return sets;
+}
+
+void noteDifference(const SetsByKey& before, const SetsByKey& after, TakenBack& taken)
+{
+    for (const auto& [key, set] : before) {
+        const auto now = after.find(key);
+        if (now == after.end()) {
+            taken.undone = set;
+        } else if (!(now->second == set)) {
+            taken.undone = set;
+            taken.restored = now->second;
+        }
+    }
+}
+
+void apply(const KeyedSet& keyed, PerformedSet& performed)
+{
+    performed.reps = keyed.reps;
+    performed.secondsTenths = keyed.secondsTenths;
+    performed.metresTenths = keyed.metresTenths;
+    performed.reserve = keyed.reserve;
+    performed.known = keyed.known;
+}
+
+} // namespace
+
+void FloorWriter::finish(Action& action)
+{
+    m_workspace.notifier.announce(action.commit());
+}
+
+ClassId FloorWriter::addClass(const std::string& name)
+{
+    Action action(m_workspace.logbook, ActionKind::EditTemplate, m_workspace.clock.now());
+    const ClassId added = ClassStore::add(action, name);
+    finish(action);
+    return added;
+}
+
+void FloorWriter::markCame(const FloorSheet& sheet,
+                           const FloorReference& reference,
+                           MemberId member)
+{
+    // The first person marked opens the meeting: one action, so that one key takes both back.
+    const ActionKind kind = sheet.meeting ? ActionKind::MarkAttendance : ActionKind::OpenMeeting;
+    Action action(m_workspace.logbook, kind, m_workspace.clock.now());
+    const storage::Meeting meeting =
+        sheet.meeting.value_or(storage::Meeting{{}, sheet.groupClass, sheet.day, std::nullopt});
+    const MeetingId id = meeting.id.isStored()
+                             ? meeting.id
+                             : ClassStore::addMeeting(action, sheet.groupClass, sheet.day, {});
+    ClassStore::setAttendance(action, id, {member, isBooked(sheet, member), true});
+    layPlan(action,
+            {id, sheet.groupClass, sheet.day, meeting.start},
+            member,
+            sheet.items.items,
+            reference);
+    finish(action);
+}
+
+void FloorWriter::unmark(const FloorSheet& sheet, MemberId member)
+{
+    if (!sheet.meeting) {
+        return;
+    }
+    Action action(m_workspace.logbook, ActionKind::MarkAttendance, m_workspace.clock.now());
+    for (const PlannedSet& set : SetStore(m_workspace.logbook).plannedOf(sheet.meeting->id)) {
+        if (set.member == member) {
+            SetStore::removePlanned(action, set.id);
+        }
+    }
+    ClassStore::setAttendance(
+        action, sheet.meeting->id, {member, isBooked(sheet, member), std::nullopt});
+    finish(action);
+}
+
+void FloorWriter::setTemplate(const FloorSheet& sheet,
+                              const FloorReference& reference,
+                              const std::vector<TemplateItem>& items)
+{
+    Action action(m_workspace.logbook, ActionKind::EditTemplate, m_workspace.clock.now());
+    ClassStore::setTemplate(action, sheet.groupClass, items);
+    if (sheet.meeting) {
+        dropPlan(action, sheet, items);
+        for (const FloorRow& row : sheet.rows) {
+            layPlan(action, *sheet.meeting, row.member, items, reference);
+        }
+    }
+    finish(action);
+}
+
+PlannedSet FloorWriter::suggestion(const FloorSheet& sheet,
+                                   const FloorReference& reference,
+                                   const CellKey& key) const
+{
+    const TemplateItem item{key.exercise, key.number, std::nullopt};
+    const MeetingId meeting = sheet.meeting ? sheet.meeting->id : MeetingId{};
+    const auto done = doneBefore(m_workspace.logbook, key.member, sheet.day);
+    for (const PlannedSet& set : planFromLast(
+             meeting, key.member, std::span(&item, 1), reference.library.exercises, done)) {
+        if (cellOf(set) == key) {
+            return set;
+        }
+    }
+    PlannedSet set; // a side on which the exercise is not planned as a rule
+    set.meeting = meeting;
+    set.member = key.member;
+    set.exercise = key.exercise;
+    set.side = key.side;
+    set.number = key.number;
+    set.isNew = true;
+    return set;
+}
+
+DoneSet FloorWriter::signedNow(DoneSet set) const
+{
+    set.keyedAt = m_workspace.clock.now();
+    set.keyedBy = m_initials;
+    return set;
+}
+
+DoneSet FloorWriter::log(const FloorSheet& sheet, const PlannedSet& planned, const KeyedSet& keyed)
+{
+    Action action(m_workspace.logbook, ActionKind::LogSet, m_workspace.clock.now());
+    const SetStore sets(m_workspace.logbook);
+    DoneSet set;
+    set.member = planned.member;
+    set.exercise = planned.exercise;
+    set.side = planned.side;
+    set.performed.day = sheet.day;
+    set.performed.number = sets.nextNumber(set.member, set.exercise, set.side, sheet.day);
+    set.performed.order = sets.nextOrder(set.member, sheet.day);
+    set.performed.load = planned.load;
+    apply(keyed, set.performed);
+    set.meeting = planned.meeting;
+    set.planned = planned.id.isStored() ? planned.id : SetStore::plan(action, planned);
+    set = signedNow(std::move(set));
+    SetStore::add(action, set);
+    finish(action);
+    return set;
+}
+
+DoneSet FloorWriter::replace(const DoneSet& set)
+{
+    Action action(m_workspace.logbook, ActionKind::CorrectSet, m_workspace.clock.now());
+    SetStore::update(action, set);
+    finish(action);
+    return set;
+}
+
+DoneSet FloorWriter::correct(const DoneSet& stored, const KeyedSet& keyed)
+{
+    DoneSet set = signedNow(stored);
+    apply(keyed, set.performed);
+    return replace(set);
+}
+
+DoneSet FloorWriter::correctLoad(const DoneSet& stored, const Mass& load)
+{
+    DoneSet set = signedNow(stored);
+    set.performed.load = load;
+    return replace(set);
+}
+
+void FloorWriter::changeLoad(const std::vector<PlannedSet>& planned, const Mass& load)
+{
+    Action action(m_workspace.logbook, ActionKind::PlanMeeting, m_workspace.clock.now());
+    for (PlannedSet set : planned) {
+        if (set.id.isStored()) {
+            SetStore::removePlanned(action, set.id);
+        }
+        set.load = load;
+        SetStore::plan(action, set);
+    }
+    finish(action);
+}
+
+std::optional<TakenBack> FloorWriter::takeBackLast()
+{
+    storage::Logbook& logbook = m_workspace.logbook;
+    const auto entry = lastTakeableEntry(logbook);
+    if (!entry) {
+        return std::nullopt;
+    }
+    TakenBack taken;
+    taken.kind = entry->kind;
+    taken.members = entry->members;
+    const bool isAboutASet =
+        entry->kind == ActionKind::LogSet || entry->kind == ActionKind::CorrectSet;
+    const SetsByKey before = isAboutASet ? setsOf(logbook, entry->members) : SetsByKey{};
+    const storage::Change change = storage::takeBack(logbook, entry->id, m_workspace.clock.now());
+    if (isAboutASet) {
+        noteDifference(before, setsOf(logbook, entry->members), taken);
+    }
+    m_workspace.notifier.announce(change);
+    return taken;
+}
+
+} // namespace levelbar::ui

@@ -1,0 +1,81 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "storage/action.h"
+#include "ui/floor/floor_sheet.h"
+#include "ui/workspace.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace levelbar::ui {
+
+// What was keyed for one set.
+struct KeyedSet {
+    std::optional<int> reps;
+    std::optional<int> secondsTenths;
+    std::optional<int> metresTenths;
+    std::optional<Reserve> reserve;
+    HowKnown known = HowKnown::Counted;
+};
+
+// What a taking back undid, with the set it was about when it was about one.
+struct TakenBack {
+    storage::ActionKind kind = storage::ActionKind::LogSet;
+    std::vector<MemberId> members;
+    std::optional<DoneSet> undone;   // as it was keyed
+    std::optional<DoneSet> restored; // as it is again; nothing when it is gone
+};
+
+// Everything the class floor writes. Each function is one action of the logbook, announced once
+// it is durable; each throws StoreError and has then changed nothing.
+class FloorWriter {
+public:
+    explicit FloorWriter(Workspace& workspace)
+        : m_workspace(workspace)
+    {
+    }
+
+    // Who keys, written beside every set.
+    void setInitials(const std::string& initials) { m_initials = initials; }
+
+    ClassId addClass(const std::string& name);
+
+    // Marks a person as come and lays their plan; makes the meeting when there is none yet.
+    void markCame(const FloorSheet& sheet, const FloorReference& reference, MemberId member);
+    // Back to not known; takes away what was planned. Only for somebody without done sets.
+    void unmark(const FloorSheet& sheet, MemberId member);
+
+    // Keeps the template and, in a meeting that is open, plans for everyone here what is new and
+    // takes away what is planned no more; done sets stay.
+    void setTemplate(const FloorSheet& sheet,
+                     const FloorReference& reference,
+                     const std::vector<TemplateItem>& items);
+
+    // The plan of a cell that has none yet: what the person lifted last there.
+    [[nodiscard]] PlannedSet
+    suggestion(const FloorSheet& sheet, const FloorReference& reference, const CellKey& key) const;
+
+    // Stores a set; a plan that is not stored yet is stored with it.
+    DoneSet log(const FloorSheet& sheet, const PlannedSet& planned, const KeyedSet& keyed);
+    DoneSet correct(const DoneSet& stored, const KeyedSet& keyed);
+    DoneSet correctLoad(const DoneSet& stored, const Mass& load);
+
+    // Gives planned sets of one meeting that are not done yet another load.
+    void changeLoad(const std::vector<PlannedSet>& planned, const Mass& load);
+
+    // Nothing when there is nothing to take back.
+    std::optional<TakenBack> takeBackLast();
+
+private:
+    void finish(storage::Action& action);
+    [[nodiscard]] DoneSet signedNow(DoneSet set) const;
+    DoneSet replace(const DoneSet& set);
+
+    Workspace& m_workspace;
+    std::string m_initials;
+};
+
+} // namespace levelbar::ui
