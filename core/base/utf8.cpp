@@ -63,6 +63,14 @@ std::optional<std::size_t> codePoints(std::string_view text)
     return count;
 }
 
+std::optional<char32_t> takeCodePoint(std::string_view& text)
+{
+    const Decoded decoded = decode(text);
+    text.remove_prefix(decoded.length == 0 ? 1 : decoded.length);
+    return decoded.length == 0 ? std::nullopt
+                               : std::optional(static_cast<char32_t>(decoded.codePoint));
+}
+
 bool holdsControl(std::string_view text, bool allowBreaks)
 {
     while (!text.empty()) {

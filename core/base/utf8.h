@@ -12,6 +12,10 @@ namespace levelbar {
 // the text is not well formed.
 [[nodiscard]] std::optional<std::size_t> codePoints(std::string_view text);
 
+// Takes the first character off a text that is not empty; nothing when it is not well formed
+// (then one byte is taken).
+std::optional<char32_t> takeCodePoint(std::string_view& text);
+
 // C0 and C1 controls and DEL. With `allowBreaks`, line feed and tab are let through.
 [[nodiscard]] bool holdsControl(std::string_view text, bool allowBreaks);
 

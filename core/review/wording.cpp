@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/review/wording.h"
 
+#include "core/base/fault.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -12,20 +14,6 @@ namespace levelbar {
 namespace {
 
 constexpr double kClearSide = 0.90;
-
-std::string ago(int days)
-{
-    if (days <= 0) {
-        return "today";
-    }
-    if (days == 1) {
-        return "yesterday";
-    }
-    if (days < 14) {
-        return fmt::format("{} days ago", days);
-    }
-    return fmt::format("{} weeks ago", days / 7);
-}
 
 // Percent a week with one decimal, never "-0.0".
 std::string tenths(double value)
@@ -65,80 +53,92 @@ std::string roundedToDoubt(double value, const Estimate& estimate)
     return fmt::format("{:.{}f}", rounded == 0.0 ? 0.0 : rounded, decimals);
 }
 
-std::string sentence(const StrengthEstimate& estimate, Day today)
+std::string sentence(const std::vector<Phrase>& phrases)
 {
-    const Estimate& max = estimate.oneRepMax;
-    const std::string last = ago(today - estimate.lastSet);
-    const std::string range = fmt::format("About {} kg; nine times in ten between {} and {}.",
-                                          roundedToDoubt(max.value, max),
-                                          roundedToDoubt(max.low, max),
-                                          roundedToDoubt(max.high, max));
-    if (estimate.isFromRelated) {
-        return range + " A guess from a related lift: nothing of its own was seen.";
+    std::string all;
+    for (const Phrase& phrase : phrases) {
+        all += (all.empty() ? "" : " ") + fill(phrase.text, phrase.arguments);
     }
-    if (max.count == 0) {
-        return fmt::format("{} No set was counted with its reserve: {} sets say only \"at least "
-                           "this\", the last {}.",
-                           range,
-                           estimate.bounds,
-                           last);
-    }
-    return fmt::format("{} Built on {} counted {}, the last {}.",
-                       range,
-                       max.count,
-                       max.count == 1 ? "set" : "sets",
-                       last);
+    return all;
 }
 
-std::string sentence(const Trend& trend)
+Phrase agoPhrase(int days)
+{
+    if (days <= 0) {
+        return {"today", {}};
+    }
+    if (days == 1) {
+        return {"yesterday", {}};
+    }
+    if (days < 14) {
+        return {"%1 days ago", {std::to_string(days)}};
+    }
+    return {"%1 weeks ago", {std::to_string(days / 7)}};
+}
+
+std::vector<Phrase> phrases(const StrengthEstimate& estimate, Day today)
+{
+    const Estimate& max = estimate.oneRepMax;
+    const Phrase ago = agoPhrase(today - estimate.lastSet);
+    std::vector<Phrase> all = {{"About %1 kg; nine times in ten between %2 and %3.",
+                                {roundedToDoubt(max.value, max),
+                                 roundedToDoubt(max.low, max),
+                                 roundedToDoubt(max.high, max)}}};
+    if (estimate.isFromRelated) {
+        all.push_back({"A guess from a related lift: nothing of its own was seen.", {}});
+        return all;
+    }
+    if (max.count == 0) {
+        all.push_back({"No set was counted with its reserve: %1 say only \"at least this\".",
+                       {std::to_string(estimate.bounds)}});
+    } else if (max.count == 1) {
+        all.push_back({"Built on one counted set.", {}});
+    } else {
+        all.push_back({"Built on %1 counted sets.", {std::to_string(max.count)}});
+    }
+    all.push_back({"The last: %1.", {fill(ago.text, ago.arguments)}});
+    return all;
+}
+
+std::vector<Phrase> phrases(const Trend& trend)
 {
     if (trend.call == TrendCall::TooEarly || !trend.percentPerWeek) {
         const int missing = std::max(1, kTrendDays - trend.daysSeen);
-        return fmt::format("Too early: {} {} seen. About {} more needed; ask again after {}.",
-                           trend.daysSeen,
-                           trend.daysSeen == 1 ? "day" : "days",
-                           missing,
-                           trend.askAgainOn ? shortText(*trend.askAgainOn) : "a few weeks");
+        const std::string day = trend.askAgainOn ? shortText(*trend.askAgainOn) : "a few weeks";
+        return {{"Too early: %1 days seen. About %2 more needed; ask again after %3.",
+                 {std::to_string(trend.daysSeen), std::to_string(missing), day}}};
     }
     const Estimate& change = *trend.percentPerWeek;
+    const std::string weeks = std::to_string(trend.spanWeeks);
     switch (trend.call) {
     case TrendCall::Rising:
-        return fmt::format("Rising {} % a week, {} to {}, over {} weeks.",
-                           tenths(change.value),
-                           tenths(change.low),
-                           tenths(change.high),
-                           trend.spanWeeks);
+        return {{"Rising %1 % a week, %2 to %3, over %4 weeks.",
+                 {tenths(change.value), tenths(change.low), tenths(change.high), weeks}}};
     case TrendCall::Falling:
-        return fmt::format("Falling {} % a week, {} to {}, over {} weeks.",
-                           tenths(-change.value),
-                           tenths(-change.high),
-                           tenths(-change.low),
-                           trend.spanWeeks);
+        return {{"Falling %1 % a week, %2 to %3, over %4 weeks.",
+                 {tenths(-change.value), tenths(-change.high), tenths(-change.low), weeks}}};
     case TrendCall::Steady:
-        return "Holding: we know the change is under 0.25 % a week.";
+        return {{"Holding: we know the change is under 0.25 % a week.", {}}};
     case TrendCall::Unclear:
     case TrendCall::TooEarly:
         break;
     }
-    return "Can't tell: enough days, but they disagree.";
+    return {{"Can't tell: enough days, but they disagree.", {}}};
 }
 
-std::string sentence(const SideReview& review)
+std::vector<Phrase> phrases(const SideReview& review)
 {
     if (!review.weaker || review.probabilitySide < kClearSide) {
-        return "No clear side.";
+        return {{"No clear side.", {}}};
     }
     const bool isLeft = *review.weaker == Side::Left;
     const Estimate& d = review.differencePercent;
-    const double sign = isLeft ? 1.0 : -1.0;
-    const double near = sign * (isLeft ? d.low : d.high);
-    const double far = sign * (isLeft ? d.high : d.low);
-    return fmt::format("{} weaker by {:.0f} %, {:.0f} to {:.0f} ({}).",
-                       isLeft ? "Left" : "Right",
-                       std::abs(d.value),
-                       near + 0.0,
-                       far,
-                       probabilityWord(review.probabilitySide));
+    const auto whole = [](double value) { return fmt::format("{:.0f}", value + 0.0); };
+    return {{isLeft ? "Left weaker by %1 %, %2 to %3 (%4)." : "Right weaker by %1 %, %2 to %3 (%4).",
+             {whole(std::abs(d.value)),
+              whole(isLeft ? d.low : -d.high),
+              whole(isLeft ? d.high : -d.low),
+              std::string(probabilityWord(review.probabilitySide))}}};
 }
 
 } // namespace levelbar

@@ -10,10 +10,19 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace levelbar {
 
-// The words people read, in English, shared by the command line and (as templates) the window.
+// A sentence template with %1, %2, ... and what goes there. A window translates the template (and
+// arguments that are words) before it fills them in.
+struct Phrase {
+    std::string_view text;
+    std::vector<std::string> arguments;
+};
+
+// The phrases one after the other, filled in, in English.
+[[nodiscard]] std::string sentence(const std::vector<Phrase>& phrases);
 
 // The fixed ladder: "almost certain" (>= 0.99), "very likely" (>= 0.90), "likely" (>= 0.75),
 // "leaning" (>= 0.60), "can't tell". probability: 0 to 1, of the thing said.
@@ -23,14 +32,17 @@ namespace levelbar {
 // the interval.
 [[nodiscard]] std::string roundedToDoubt(double value, const Estimate& estimate);
 
-// "About 71 kg; nine times in ten between 67 and 75. Built on 14 counted sets, the last 9 days
-// ago." With bounds only: "At least ...".
-[[nodiscard]] std::string sentence(const StrengthEstimate& estimate, Day today);
+// "today", "yesterday", "9 days ago", "3 weeks ago".
+[[nodiscard]] Phrase agoPhrase(int days);
+
+// "About 71 kg; nine times in ten between 67 and 75." "Built on 14 counted sets." "The last 9 days
+// ago."
+[[nodiscard]] std::vector<Phrase> phrases(const StrengthEstimate& estimate, Day today);
 
 // "Rising 0.4 % a week, 0.1 to 0.8, over 11 weeks." and the other four calls.
-[[nodiscard]] std::string sentence(const Trend& trend);
+[[nodiscard]] std::vector<Phrase> phrases(const Trend& trend);
 
 // "Left weaker by 12 %, 7 to 18 (very likely)." or "No clear side."
-[[nodiscard]] std::string sentence(const SideReview& review);
+[[nodiscard]] std::vector<Phrase> phrases(const SideReview& review);
 
 } // namespace levelbar
