@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/floor_colours.h"
 
+#include "ui/theme.h"
+
 namespace levelbar::ui {
 
 namespace {
@@ -53,9 +55,7 @@ QColor groupColour(const QPalette& palette, bool isOdd)
 
 QColor faultColour(const QPalette& palette)
 {
-    // Vermillion of the colour-blind-safe set of Okabe and Ito, lifted where the ground is dark.
-    const QColor vermillion(213, 94, 0);
-    return base(palette).lightness() < 128 ? vermillion.lighter(130) : vermillion;
+    return colours(palette).warning;
 }
 
 } // namespace levelbar::ui
