@@ -1,0 +1,20 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/day.h"
+
+#include <QCategoryAxis>
+
+namespace levelbar::ui {
+
+// Where a day lies on the axis: milliseconds since 1970, as a double.
+[[nodiscard]] double axisPlace(Day day);
+[[nodiscard]] Day dayAtPlace(double place);
+
+// Gives the axis its range and a label at each month's start, or at each Monday when the range is
+// short. QDateTimeAxis cuts the range into equal parts and prints odd hours around a change of
+// summer time.
+void labelCalendar(QCategoryAxis& axis, Day from, Day to, const QLocale& locale);
+
+} // namespace levelbar::ui

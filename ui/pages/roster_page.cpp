@@ -1,0 +1,179 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/pages/roster_page.h"
+
+#include "storage/class_store.h"
+#include "ui/pages/roster_delegate.h"
+#include "ui/pages/roster_model.h"
+#include "ui/perform.h"
+#include "ui/words.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QSortFilterProxyModel>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include <array>
+
+namespace levelbar::ui {
+
+namespace {
+
+// Every word typed must be found somewhere in the row's search text.
+class WordsFilter : public QSortFilterProxyModel {
+public:
+    using QSortFilterProxyModel::QSortFilterProxyModel;
+
+    void setWords(const QString& text)
+    {
+        m_words = text.split(QLatin1Char(' '), Qt::SkipEmptyParts);
+        invalidateFilter();
+    }
+
+protected:
+    [[nodiscard]] bool filterAcceptsRow(int row, const QModelIndex& parent) const override
+    {
+        const QString text =
+            sourceModel()->index(row, 0, parent).data(RosterModel::SearchRole).toString();
+        for (const QString& word : m_words) {
+            if (!text.contains(word, Qt::CaseInsensitive)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+private:
+    QStringList m_words;
+};
+
+std::map<MemberId, QString> classNames(const storage::Logbook& logbook)
+{
+    std::map<MemberId, QString> names;
+    const storage::ClassStore store(logbook);
+    for (const storage::GroupClass& groupClass : store.all()) {
+        for (const MemberId member : store.membersOf(groupClass.id)) {
+            names[member] += plain(groupClass.name) + QLatin1Char('\n');
+        }
+    }
+    return names;
+}
+
+} // namespace
+
+RosterPage::RosterPage(Workspace& workspace, BackgroundReview& review, QWidget* parent)
+    : QWidget(parent)
+    , m_workspace(workspace)
+    , m_model(new RosterModel(this))
+    , m_proxy(new WordsFilter(this))
+    , m_filter(new QLineEdit(this))
+    , m_count(new QLabel(this))
+    , m_table(new QTableView(this))
+{
+    setObjectName(QStringLiteral("rosterPage"));
+    setAccessibleName(tr("People"));
+    m_filter->setObjectName(QStringLiteral("rosterFilter"));
+    m_filter->setAccessibleName(tr("Filter people"));
+    m_filter->setPlaceholderText(tr("Filter by name, id, class or flag (Ctrl+F)"));
+    m_filter->setClearButtonEnabled(true);
+    m_filter->installEventFilter(this);
+    m_count->setObjectName(QStringLiteral("rosterCount"));
+    m_proxy->setSourceModel(m_model);
+    m_proxy->setSortRole(RosterModel::SortRole);
+    m_table->setObjectName(QStringLiteral("rosterTable"));
+    m_table->setAccessibleName(tr("People, one row each"));
+    m_table->setModel(m_proxy);
+    m_table->setItemDelegate(new RosterDelegate(m_table));
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_table->setShowGrid(false);
+    m_table->setAlternatingRowColors(true);
+    m_table->setSortingEnabled(true);
+    m_table->setTabKeyNavigation(false);
+    m_table->verticalHeader()->hide();
+    m_table->verticalHeader()->setDefaultSectionSize(50);
+    m_table->horizontalHeader()->setStretchLastSection(true);
+    m_table->horizontalHeader()->setHighlightSections(false);
+    m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    constexpr std::array<int, RosterModel::ColumnCount> kWidths = {210, 115, 120, 330, 350, 120};
+    for (int column = 0; column < RosterModel::ColumnCount; ++column) {
+        m_table->setColumnWidth(column, kWidths.at(static_cast<std::size_t>(column)));
+    }
+    m_table->sortByColumn(RosterModel::Flags, Qt::DescendingOrder);
+    m_table->installEventFilter(this);
+
+    auto* top = new QHBoxLayout;
+    top->addWidget(m_filter, 1);
+    top->addWidget(m_count);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(16, 14, 16, 10);
+    layout->addLayout(top);
+    layout->addWidget(m_table, 1);
+
+    connect(m_filter, &QLineEdit::textChanged, this, [this](const QString& text) {
+        static_cast<WordsFilter*>(m_proxy)->setWords(text);
+        m_table->selectRow(0);
+        countShown();
+    });
+    connect(m_table, &QTableView::doubleClicked, this, &RosterPage::openCurrent);
+    connect(&review, &BackgroundReview::ready, this, &RosterPage::show);
+    if (review.current()) {
+        show(review.current());
+    }
+}
+
+void RosterPage::focusFilter()
+{
+    m_filter->setFocus(Qt::ShortcutFocusReason);
+    m_filter->selectAll();
+}
+
+void RosterPage::show(const ReviewedRosterPointer& roster)
+{
+    perform(m_workspace.prompter, [&] { m_model->show(roster, classNames(m_workspace.logbook)); });
+    if (!m_table->currentIndex().isValid()) {
+        m_table->selectRow(0);
+    }
+    countShown();
+}
+
+void RosterPage::countShown()
+{
+    const int all = m_model->rowCount();
+    const int shown = m_proxy->rowCount();
+    m_count->setText(shown == all
+                         ? tr("%n people", nullptr, all)
+                         : tr("%1 of %n people", nullptr, all).arg(locale().toString(shown)));
+}
+
+void RosterPage::openCurrent()
+{
+    const QModelIndex current = m_table->currentIndex();
+    if (current.isValid()) {
+        Q_EMIT opened(MemberId{current.data(RosterModel::MemberRole).toLongLong()});
+    }
+}
+
+bool RosterPage::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::KeyPress) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        const bool isEnter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
+        if (isEnter && !key->isAutoRepeat()) {
+            openCurrent();
+            return true;
+        }
+        if (watched == m_filter && (key->key() == Qt::Key_Down || key->key() == Qt::Key_Up)) {
+            m_table->setFocus(Qt::OtherFocusReason);
+            return true;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+} // namespace levelbar::ui

@@ -1,0 +1,14 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QIcon>
+
+namespace levelbar::ui {
+
+enum class RailIcon { People, Floor, Sides };
+
+// Drawn, not loaded: plain shapes in the window's ink.
+[[nodiscard]] QIcon railIcon(RailIcon icon, const QColor& ink);
+
+} // namespace levelbar::ui
