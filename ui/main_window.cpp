@@ -98,7 +98,6 @@ MainWindow::MainWindow(Workspace& workspace, QWidget* parent)
     connect(m_roster, &RosterPage::opened, this, &MainWindow::openMember);
     connect(m_sides, &SidesPage::opened, this, &MainWindow::openMember);
     connect(m_person, &MemberPage::left, this, [this] { goTo(m_before); });
-    connect(m_floor, &FloorPage::takeBackWanted, this, &MainWindow::takeBackLast);
     connect(&m_review, &BackgroundReview::failed, this, &MainWindow::tell);
     auto* back = new QShortcut(QKeySequence::Undo, this);
     connect(back, &QShortcut::activated, this, &MainWindow::takeBackLast);

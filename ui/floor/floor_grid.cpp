@@ -2,201 +2,267 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/floor_grid.h"
 
-#include "ui/floor/floor_model.h"
-#include "ui/theme.h"
+#include "ui/floor/floor_cell_delegate.h"
+#include "ui/floor/floor_colours.h"
+#include "ui/floor/floor_header.h"
 
-#include <QHeaderView>
 #include <QKeyEvent>
-#include <QPainter>
-#include <QStyledItemDelegate>
+#include <QLabel>
+#include <QScrollBar>
+
+#include <algorithm>
 
 namespace levelbar::ui {
 
 namespace {
 
-constexpr int kColumnWidth = 142;
-constexpr int kNameWidth = 190;
-constexpr int kRowHeight = 40;
-constexpr int kMostTyped = 14;
+constexpr int kWidestColumn = 190;
+constexpr int kWidestName = 240;
 
-// Shape leads: a filled square for counted, a hollow one for accepted, a cross for failed, nothing
-// while not known.
-class CellPainter : public QStyledItemDelegate {
-public:
-    using QStyledItemDelegate::QStyledItemDelegate;
-
-    void paint(QPainter* painter,
-               const QStyleOptionViewItem& option,
-               const QModelIndex& index) const override
-    {
-        const QPalette& palette = option.palette;
-        const Colours tones = colours(palette);
-        const bool isCurrent = (option.state & QStyle::State_HasFocus) != 0 ||
-                               (option.state & QStyle::State_Selected) != 0;
-        const QString typed = index.data(FloorModel::TypedRole).toString();
-        const bool isRefused = !index.data(FloorModel::FaultRole).toString().isEmpty();
-        const auto state =
-            static_cast<FloorModel::State>(index.data(FloorModel::StateRole).toInt());
-        painter->save();
-        painter->setRenderHint(QPainter::Antialiasing);
-        painter->fillRect(option.rect,
-                          isCurrent ? palette.color(QPalette::AlternateBase)
-                                    : palette.color(QPalette::Base));
-        if (isCurrent || isRefused) {
-            painter->setPen(
-                QPen(isRefused ? tones.warning : palette.color(QPalette::Highlight), 3.0));
-            painter->drawRect(QRectF(option.rect).adjusted(1.5, 1.5, -1.5, -1.5));
-        }
-        const QRect place = option.rect.adjusted(26, 0, -4, 0);
-        if (!typed.isEmpty()) {
-            QFont large = option.font;
-            large.setBold(true);
-            large.setPointSizeF(large.pointSizeF() * 1.25);
-            painter->setFont(large);
-            painter->setPen(isRefused ? tones.warning : palette.color(QPalette::Text));
-            painter->drawText(place, Qt::AlignVCenter | Qt::AlignLeft, typed + QLatin1Char('_'));
-        } else {
-            paintState(*painter, option, state);
-            painter->setFont(option.font);
-            painter->setPen(state == FloorModel::Open ? tones.quiet
-                                                      : palette.color(QPalette::Text));
-            painter->drawText(place, Qt::AlignVCenter | Qt::AlignLeft, index.data().toString());
-        }
-        painter->restore();
-    }
-
-private:
-    static void
-    paintState(QPainter& painter, const QStyleOptionViewItem& option, FloorModel::State state)
-    {
-        const QColor ink = option.palette.color(QPalette::Text);
-        const QRectF mark(option.rect.left() + 9, option.rect.center().y() - 5, 11, 11);
-        painter.setPen(QPen(ink, 1.8));
-        painter.setBrush(Qt::NoBrush);
-        switch (state) {
-        case FloorModel::Open:
-            break;
-        case FloorModel::Accepted:
-            painter.drawRect(mark);
-            break;
-        case FloorModel::Counted:
-            painter.setBrush(ink);
-            painter.drawRect(mark);
-            break;
-        case FloorModel::Failed:
-            painter.drawLine(mark.topLeft(), mark.bottomRight());
-            painter.drawLine(mark.topRight(), mark.bottomLeft());
-            break;
-        }
-    }
-};
-
-bool isTypable(QChar c)
+// What the grid wants before any shortcut of the window gets it.
+bool isOurs(const QKeyEvent& event)
 {
-    return c.isDigit() || c == QLatin1Char('.') || c == QLatin1Char(',');
+    const auto modifiers = event.modifiers() & ~Qt::KeypadModifier & ~Qt::ShiftModifier;
+    if (event.matches(QKeySequence::Undo)) {
+        return true;
+    }
+    return modifiers == Qt::NoModifier && !event.text().isEmpty() && event.key() != Qt::Key_Tab;
+}
+
+bool isPrintable(const QString& text)
+{
+    return text.size() == 1 && text.front().isPrint();
 }
 
 } // namespace
 
-FloorGrid::FloorGrid(FloorModel& model, QWidget* parent)
+FloorGrid::FloorGrid(FloorModel& model, FloorEntry& entry, QWidget* parent)
     : QTableView(parent)
-    , m_floor(model)
+    , m_model(model)
+    , m_entry(entry)
+    , m_fault(new QLabel(viewport()))
 {
     setObjectName(QStringLiteral("floorGrid"));
-    setAccessibleName(tr("Sets of the class: people down, sets across"));
+    setAccessibleName(tr("Planned and done sets, one row a person"));
+    setHorizontalHeader(new FloorHeader(this));
     setModel(&model);
-    setItemDelegate(new CellPainter(this));
+    setItemDelegate(new FloorCellDelegate(this));
     setSelectionMode(QAbstractItemView::SingleSelection);
     setEditTriggers(QAbstractItemView::NoEditTriggers);
     setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
-    horizontalHeader()->setDefaultSectionSize(kColumnWidth);
-    horizontalHeader()->setDefaultAlignment(
-        Qt::Alignment::fromInt(Qt::AlignLeft | Qt::AlignVCenter | int{Qt::TextWordWrap}));
-    horizontalHeader()->setFixedHeight(3 * fontMetrics().height() + 14);
-    verticalHeader()->setDefaultSectionSize(kRowHeight);
-    verticalHeader()->setFixedWidth(kNameWidth);
+    setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    setShowGrid(false);
+    setCornerButtonEnabled(false);
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    verticalHeader()->setSectionsClickable(false);
+    verticalHeader()->setHighlightSections(true);
     verticalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    verticalHeader()->setMaximumWidth(kWidestName);
+    verticalHeader()->setDefaultSectionSize(fontMetrics().height() * 2);
+    m_fault->setObjectName(QStringLiteral("floorCellFault"));
+    m_fault->setAutoFillBackground(true);
+    m_fault->setFrameShape(QFrame::Box);
+    m_fault->setMargin(4);
+    m_fault->setAttribute(Qt::WA_TransparentForMouseEvents);
+    m_fault->hide();
+    connect(&model, &QAbstractItemModel::modelReset, this, &FloorGrid::fitColumns);
+    connect(&model, &QAbstractItemModel::dataChanged, this, &FloorGrid::placeFault);
 }
 
-QModelIndex FloorGrid::nextOpen(const QModelIndex& from) const
+std::optional<CellKey> FloorGrid::currentKey() const
 {
-    const int rows = m_floor.rowCount();
-    const int cells = rows * m_floor.columnCount();
-    const int start = from.isValid() ? from.column() * rows + from.row() : -1;
-    for (int step = 1; step <= cells; ++step) {
-        const int place = (start + step) % cells;
-        const QModelIndex cell = m_floor.index(place % rows, place / rows);
-        if (m_floor.isOpen(cell)) {
-            return cell;
+    return m_model.keyAt(currentIndex());
+}
+
+void FloorGrid::goTo(const QModelIndex& index)
+{
+    if (index.isValid()) {
+        setCurrentIndex(index);
+        scrollTo(index);
+    }
+}
+
+void FloorGrid::fitColumns()
+{
+    QStyleOptionViewItem option;
+    initViewItemOption(&option);
+    int width = option.fontMetrics.horizontalAdvance(QStringLiteral("62.5 kg × 12")) + 28;
+    for (int column = 0; column < m_model.columnCount(); ++column) {
+        for (int row = 0; row < m_model.rowCount(); ++row) {
+            const QModelIndex index = m_model.index(row, column);
+            width = std::max(width, itemDelegate()->sizeHint(option, index).width());
         }
     }
-    return {};
+    horizontalHeader()->setDefaultSectionSize(std::min(width, kWidestColumn));
 }
 
-bool FloorGrid::typeInto(const QModelIndex& cell, const QString& text)
+void FloorGrid::placeFault()
 {
-    const QString before = m_floor.typed(cell);
-    const bool isLoad = before.startsWith(QLatin1Char('l'));
-    const QChar key = text.size() == 1 ? text.at(0).toLower() : QChar();
-    const bool startsLoad = before.isEmpty() && key == QLatin1Char('l');
-    const bool isUnit = isLoad && QStringLiteral("kgbl ").contains(key);
-    if (key.isNull() || !(isTypable(key) || startsLoad || isUnit) || before.size() >= kMostTyped) {
-        return false;
+    const QString sentence = currentIndex().data(FloorModel::FaultRole).toString();
+    m_fault->setVisible(!sentence.isEmpty());
+    if (sentence.isEmpty()) {
+        return;
     }
-    m_floor.setTyped(cell, before + key);
-    return true;
+    QPalette colours = palette();
+    colours.setColor(QPalette::Window, palette().color(QPalette::Base));
+    colours.setColor(QPalette::WindowText, faultColour(palette()));
+    m_fault->setPalette(colours);
+    m_fault->setText(sentence);
+    m_fault->adjustSize();
+    const QRect cell = visualRect(currentIndex());
+    const bool fitsBelow = cell.bottom() + m_fault->height() < viewport()->height();
+    const int top = fitsBelow ? cell.bottom() + 1 : cell.top() - m_fault->height();
+    const int left =
+        std::clamp(cell.left(), 0, std::max(0, viewport()->width() - m_fault->width()));
+    m_fault->move(left, top);
+    m_fault->raise();
+}
+
+bool FloorGrid::event(QEvent* event)
+{
+    if (event->type() == QEvent::ShortcutOverride && currentIndex().isValid() &&
+        isOurs(*static_cast<QKeyEvent*>(event))) {
+        event->accept();
+        return true;
+    }
+    return QTableView::event(event);
 }
 
 void FloorGrid::keyPressEvent(QKeyEvent* event)
 {
-    const QModelIndex cell = currentIndex();
-    if (!cell.isValid()) {
-        QTableView::keyPressEvent(event);
+    const auto key = currentKey();
+    if (!key && (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)) {
+        event->accept();
+        goTo(m_model.nextOpen({}));
         return;
     }
-    switch (event->key()) {
-    case Qt::Key_Return:
-    case Qt::Key_Enter:
-        if (!event->isAutoRepeat()) { // a held key does not run on
-            Q_EMIT storeWanted(cell);
-        }
+    if (event->matches(QKeySequence::Undo) && !key) {
+        event->ignore();
         return;
-    case Qt::Key_Escape:
-        m_floor.setTyped(cell, QString());
-        return;
-    case Qt::Key_Backspace:
-        if (m_floor.typed(cell).isEmpty()) {
-            if (!event->isAutoRepeat()) {
-                Q_EMIT takeBackWanted();
-            }
-        } else {
-            m_floor.setTyped(cell, m_floor.typed(cell).chopped(1));
-        }
-        return;
-    case Qt::Key_Plus:
-    case Qt::Key_Minus:
-        Q_EMIT loadStepWanted(cell, event->key() == Qt::Key_Plus ? 1 : -1);
-        return;
-    default:
-        break;
     }
-    const bool isPlain = (event->modifiers() & (Qt::ControlModifier | Qt::AltModifier)) == 0;
-    if (isPlain && typeInto(cell, event->text())) {
+    if (key && handleKey(*event, *key)) {
+        event->accept();
         return;
     }
     QTableView::keyPressEvent(event);
 }
 
+bool FloorGrid::handleKey(const QKeyEvent& event, const CellKey& key)
+{
+    switch (event.key()) {
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        // A key held down must not log the whole class.
+        if (!event.isAutoRepeat()) {
+            pressEnter(key);
+        }
+        return true;
+    case Qt::Key_Backspace:
+        pressBackspace(key, event.isAutoRepeat());
+        return true;
+    case Qt::Key_Escape:
+        return m_entry.abandon(key);
+    default:
+        break;
+    }
+    if (event.matches(QKeySequence::Undo)) {
+        if (!m_entry.abandon(key) && !event.isAutoRepeat()) {
+            m_entry.takeBack();
+        }
+        return true;
+    }
+    const auto modifiers = event.modifiers() & ~Qt::KeypadModifier & ~Qt::ShiftModifier;
+    if (modifiers != Qt::NoModifier || !isPrintable(event.text())) {
+        return false;
+    }
+    if (!event.isAutoRepeat()) {
+        handleText(event.text(), key);
+    }
+    return true;
+}
+
+void FloorGrid::pressEnter(const CellKey& key)
+{
+    const auto draft = m_model.draft(key);
+    const FloorEntry::Outcome outcome = m_entry.enter(key);
+    const bool wasLoad = draft && draft->isLoad;
+    if (outcome == FloorEntry::Outcome::Refused || wasLoad) {
+        placeFault();
+        return;
+    }
+    const QModelIndex next = m_model.nextOpen(m_model.indexOf(key));
+    if (next.isValid()) {
+        goTo(next);
+    } else {
+        Q_EMIT nothingLeft();
+    }
+}
+
+void FloorGrid::pressBackspace(const CellKey& key, bool isRepeat)
+{
+    if (!m_entry.erase(key) && !isRepeat) {
+        m_entry.takeBack();
+    }
+}
+
+bool FloorGrid::handleText(const QString& text, const CellKey& key)
+{
+    const auto draft = m_model.draft(key);
+    const bool isLoad = draft && draft->isLoad;
+    if (isLoad) {
+        m_entry.type(key, text);
+        return true;
+    }
+    if (text.compare(QLatin1String("l"), Qt::CaseInsensitive) == 0 || text == QLatin1String("*")) {
+        m_entry.beginLoad(key);
+        return true;
+    }
+    if (!draft || draft->amount.isEmpty()) {
+        if (text == QLatin1String("+") || text == QLatin1String("-")) {
+            m_entry.stepLoad(key, text == QLatin1String("+") ? 1 : -1);
+            return true;
+        }
+        if (text == QLatin1String(" ")) {
+            return false;
+        }
+    }
+    m_entry.type(key, text);
+    return true;
+}
+
+void FloorGrid::focusOutEvent(QFocusEvent* event)
+{
+    const bool staysHere =
+        event->reason() == Qt::ActiveWindowFocusReason || event->reason() == Qt::PopupFocusReason;
+    const auto key = currentKey();
+    if (key && !staysHere) {
+        m_entry.leave(*key);
+    }
+    QTableView::focusOutEvent(event);
+}
+
+void FloorGrid::resizeEvent(QResizeEvent* event)
+{
+    QTableView::resizeEvent(event);
+    placeFault();
+}
+
+void FloorGrid::scrollContentsBy(int dx, int dy)
+{
+    QTableView::scrollContentsBy(dx, dy);
+    // Names of exercises stay in sight, so they move within their sections.
+    horizontalHeader()->viewport()->update();
+    placeFault();
+}
+
 void FloorGrid::currentChanged(const QModelIndex& current, const QModelIndex& previous)
 {
-    QTableView::currentChanged(current, previous);
-    // A cell is stored as it is left; a refused one waits with its text.
-    const bool hasText = previous.isValid() && !m_floor.typed(previous).isEmpty();
-    if (hasText && previous.data(FloorModel::FaultRole).toString().isEmpty()) {
-        Q_EMIT storeWanted(previous);
+    if (const auto left = m_model.keyAt(previous)) {
+        m_entry.leave(*left);
     }
-    Q_EMIT placeChanged(current);
+    QTableView::currentChanged(current, previous);
+    placeFault();
+    Q_EMIT cursorMoved();
 }
 
 } // namespace levelbar::ui

@@ -2,39 +2,54 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/floor/floor_entry.h"
+#include "ui/floor/floor_model.h"
+
 #include <QTableView>
+
+class QLabel;
 
 namespace levelbar::ui {
 
-class FloorModel;
-
-// The grid under the instructor's keys. Digits type into the current cell; Enter stores (an empty
-// cell: as planned) and goes to the next open one; leaving a cell stores what was typed; + and -
-// change the load; Escape gives up; Backspace on nothing typed takes back. A held key does not run
-// on. Names stay in sight in the row header.
+// The grid under the instructor's hand: every key goes to the cell under the cursor, and a cell
+// is stored as it is left, whichever way.
 class FloorGrid : public QTableView {
     Q_OBJECT
 
 public:
-    explicit FloorGrid(FloorModel& model, QWidget* parent = nullptr);
+    FloorGrid(FloorModel& model, FloorEntry& entry, QWidget* parent = nullptr);
 
-    // The next cell without a set: down the column, then the next column. Invalid: none.
-    [[nodiscard]] QModelIndex nextOpen(const QModelIndex& from) const;
+    [[nodiscard]] std::optional<CellKey> currentKey() const;
+    void goTo(const QModelIndex& index);
+    // Columns as wide as their widest text, all alike.
+    void fitColumns();
+
+    // The sentence about the cell under the cursor: beneath it, or above it at the bottom.
+    void placeFault();
 
 Q_SIGNALS:
-    void storeWanted(const QModelIndex& cell); // typed text, or as planned
-    void loadStepWanted(const QModelIndex& cell, int direction);
-    void takeBackWanted();
-    void placeChanged(const QModelIndex& cell);
+    void cursorMoved();
+    // Enter was pressed and no other cell is open.
+    void nothingLeft();
 
 protected:
+    bool event(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void scrollContentsBy(int dx, int dy) override;
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
 
 private:
-    bool typeInto(const QModelIndex& cell, const QString& text);
+    // True when the key did something to the cell.
+    bool handleKey(const QKeyEvent& event, const CellKey& key);
+    bool handleText(const QString& text, const CellKey& key);
+    void pressEnter(const CellKey& key);
+    void pressBackspace(const CellKey& key, bool isRepeat);
 
-    FloorModel& m_floor;
+    FloorModel& m_model;
+    FloorEntry& m_entry;
+    QLabel* m_fault;
 };
 
 } // namespace levelbar::ui

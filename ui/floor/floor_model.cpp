@@ -2,229 +2,281 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/floor_model.h"
 
-#include "core/base/number.h"
-#include "ui/words.h"
+#include "ui/floor/floor_words.h"
 
-#include <QLocale>
+#include <algorithm>
 
 namespace levelbar::ui {
 
 namespace {
 
-QString loadText(Mass load)
+bool haveSameShape(const FloorSheet& a, const FloorSheet& b)
 {
-    return load.thousandths() == 0
-               ? QString()
-               : plain(load.number()) + QLatin1Char(' ') + plain(unitWord(load.unit()));
-}
-
-QString amountText(std::optional<int> amount, AmountKind kind)
-{
-    if (!amount) {
-        return FloorModel::tr("reps?");
-    }
-    switch (kind) {
-    case AmountKind::Seconds:
-        return FloorModel::tr("%1 s").arg(plain(decimalText(*amount, 1)));
-    case AmountKind::Metres:
-        return FloorModel::tr("%1 m").arg(plain(decimalText(*amount, 1)));
-    case AmountKind::Reps:
-        break;
-    }
-    return QLocale().toString(*amount);
-}
-
-QString joined(const QString& load, const QString& amount)
-{
-    return load.isEmpty() ? QStringLiteral("× ") + amount : load + QStringLiteral(" × ") + amount;
-}
-
-QString sideText(Side side)
-{
-    switch (side) {
-    case Side::Left:
-        return FloorModel::tr("left");
-    case Side::Right:
-        return FloorModel::tr("right");
-    case Side::Both:
-        break;
-    }
-    return {};
+    return a.columns == b.columns &&
+           std::equal(a.rows.begin(),
+                      a.rows.end(),
+                      b.rows.begin(),
+                      b.rows.end(),
+                      [](const FloorRow& x, const FloorRow& y) { return x.member == y.member; });
 }
 
 } // namespace
 
-QString plannedText(const PlannedSet& planned, const Exercise& exercise)
+void FloorModel::setReference(FloorReference reference)
 {
-    return joined(loadText(planned.load), amountText(planned.amount, exercise.amount));
+    m_reference = std::move(reference);
 }
 
-QString doneText(const DoneSet& set)
+void FloorModel::setSheet(FloorSheet sheet)
 {
-    const PerformedSet& performed = set.performed;
-    QString text;
-    if (performed.reps) {
-        text = joined(loadText(performed.load), QLocale().toString(*performed.reps));
-    } else if (performed.secondsTenths) {
-        text = joined(loadText(performed.load),
-                      amountText(performed.secondsTenths, AmountKind::Seconds));
-    } else {
-        text = joined(loadText(performed.load),
-                      amountText(performed.metresTenths, AmountKind::Metres));
+    if (!haveSameShape(sheet, m_sheet)) {
+        beginResetModel();
+        m_sheet = std::move(sheet);
+        endResetModel();
+        return;
     }
-    if (performed.reserve) {
-        text += FloorModel::tr(", %1 left").arg(plain(levelbar::text(*performed.reserve)));
-    }
-    return text;
-}
-
-FloorModel::FloorModel(FloorSession& session, QObject* parent)
-    : QAbstractTableModel(parent)
-    , m_session(session)
-{
-}
-
-void FloorModel::reset()
-{
-    beginResetModel();
-    m_typing.clear();
-    endResetModel();
-}
-
-void FloorModel::refresh()
-{
+    m_sheet = std::move(sheet);
     if (rowCount() > 0 && columnCount() > 0) {
         Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
+        Q_EMIT headerDataChanged(Qt::Horizontal, 0, columnCount() - 1);
+    }
+    if (rowCount() > 0) {
+        Q_EMIT headerDataChanged(Qt::Vertical, 0, rowCount() - 1);
     }
 }
 
-const FloorCell& FloorModel::cell(const QModelIndex& index) const
+std::optional<CellKey> FloorModel::keyAt(const QModelIndex& index) const
 {
-    return m_session.cell(static_cast<std::size_t>(index.row()),
-                          static_cast<std::size_t>(index.column()));
+    if (!index.isValid() || index.row() >= rowCount() || index.column() >= columnCount()) {
+        return std::nullopt;
+    }
+    const FloorColumn& column = m_sheet.columns[static_cast<std::size_t>(index.column())];
+    return CellKey{m_sheet.rows[static_cast<std::size_t>(index.row())].member,
+                   column.exercise,
+                   column.number,
+                   column.side};
+}
+
+QModelIndex FloorModel::indexOf(const CellKey& key) const
+{
+    const auto row = std::find_if(m_sheet.rows.begin(), m_sheet.rows.end(), [&](const auto& r) {
+        return r.member == key.member;
+    });
+    const auto column = std::find(m_sheet.columns.begin(),
+                                  m_sheet.columns.end(),
+                                  FloorColumn{key.exercise, key.number, key.side});
+    if (row == m_sheet.rows.end() || column == m_sheet.columns.end()) {
+        return {};
+    }
+    return index(static_cast<int>(row - m_sheet.rows.begin()),
+                 static_cast<int>(column - m_sheet.columns.begin()));
+}
+
+std::optional<FloorCell> FloorModel::cell(const CellKey& key) const
+{
+    const QModelIndex found = indexOf(key);
+    return found.isValid() ? std::optional(cellAt(found)) : std::nullopt;
+}
+
+QModelIndex FloorModel::nextOpen(const QModelIndex& from) const
+{
+    const int rows = rowCount();
+    const int cells = rows * columnCount();
+    const int start = from.isValid() ? from.column() * rows + from.row() : cells - 1;
+    for (int step = 1; step <= cells; ++step) {
+        const int place = (start + step) % cells;
+        const QModelIndex candidate = index(place % rows, place / rows);
+        if (candidate != from && cellAt(candidate).isOpen()) {
+            return candidate;
+        }
+    }
+    return {};
+}
+
+FloorModel::DraftKey FloorModel::draftKey(const CellKey& key) const
+{
+    return {m_sheet.groupClass, m_sheet.day, key};
+}
+
+std::optional<Draft> FloorModel::draft(const CellKey& key) const
+{
+    const auto found = m_drafts.find(draftKey(key));
+    return found == m_drafts.end() ? std::nullopt : std::optional(found->second);
+}
+
+void FloorModel::setDraft(const CellKey& key, const Draft& draft)
+{
+    m_drafts[draftKey(key)] = draft;
+    tell(key);
+}
+
+void FloorModel::clearDraft(const CellKey& key)
+{
+    if (m_drafts.erase(draftKey(key)) > 0) {
+        tell(key);
+    }
+}
+
+void FloorModel::tell(const CellKey& key)
+{
+    const QModelIndex changed = indexOf(key);
+    if (changed.isValid()) {
+        Q_EMIT dataChanged(changed, changed);
+    }
 }
 
 int FloorModel::rowCount(const QModelIndex& parent) const
 {
-    return parent.isValid() ? 0 : static_cast<int>(m_session.present().size());
+    return parent.isValid() ? 0 : static_cast<int>(m_sheet.rows.size());
 }
 
 int FloorModel::columnCount(const QModelIndex& parent) const
 {
-    return parent.isValid() ? 0 : static_cast<int>(m_session.columns().size());
+    return parent.isValid() ? 0 : static_cast<int>(m_sheet.columns.size());
 }
 
-void FloorModel::touch(const QModelIndex& cell)
+const FloorCell& FloorModel::cellAt(const QModelIndex& index) const
 {
-    Q_EMIT dataChanged(cell, cell);
+    return m_sheet.rows[static_cast<std::size_t>(index.row())]
+        .cells[static_cast<std::size_t>(index.column())];
 }
 
-QString FloorModel::typed(const QModelIndex& cell) const
+QString FloorModel::shownText(const QModelIndex& index) const
 {
-    const auto found = m_typing.find({cell.row(), cell.column()});
-    return found == m_typing.end() ? QString() : found->second.text;
-}
-
-void FloorModel::setTyped(const QModelIndex& cell, const QString& text)
-{
-    if (text.isEmpty()) {
-        m_typing.erase({cell.row(), cell.column()});
-    } else {
-        m_typing[{cell.row(), cell.column()}] = {text, QString()};
+    const FloorCell& cell = cellAt(index);
+    const Exercise* exercise = m_reference.library.exercise(
+        m_sheet.columns[static_cast<std::size_t>(index.column())].exercise);
+    if (cell.done) {
+        return doneCellText(*cell.done, exercise);
     }
-    touch(cell);
+    return cell.planned ? plannedText(*cell.planned, exercise) : QString();
 }
 
-void FloorModel::setFault(const QModelIndex& cell, const QString& sentence)
+QString FloorModel::spokenText(const QModelIndex& index) const
 {
-    m_typing[{cell.row(), cell.column()}].fault = sentence;
-    touch(cell);
-}
-
-bool FloorModel::isOpen(const QModelIndex& index) const
-{
-    return index.isValid() && !cell(index).done;
-}
-
-QString FloorModel::place(const QModelIndex& index) const
-{
-    const Member& member = m_session.present()[static_cast<std::size_t>(index.row())];
-    const FloorColumn& column = m_session.columns()[static_cast<std::size_t>(index.column())];
-    const QString name = plain(member.name.empty() ? member.code : member.name);
-    const QString set = tr("set %1").arg(column.number);
-    const QString side = sideText(column.side);
-    return QStringList{
-        name, plain(column.exercise->name), side.isEmpty() ? set : set + QLatin1Char(' ') + side}
-        .join(QStringLiteral(", "));
-}
-
-QVariant FloorModel::headerData(int section, Qt::Orientation orientation, int role) const
-{
-    if (section < 0 || role != Qt::DisplayRole) {
-        return {};
+    const FloorCell& cell = cellAt(index);
+    const FloorColumn& column = m_sheet.columns[static_cast<std::size_t>(index.column())];
+    const Exercise* exercise = m_reference.library.exercise(column.exercise);
+    QString text = tr("%1, %2.").arg(
+        personName(m_reference, m_sheet.rows[static_cast<std::size_t>(index.row())].member),
+        placeText(m_reference, column));
+    if (cell.planned) {
+        text += tr(" Planned %1.").arg(plannedText(*cell.planned, exercise));
     }
-    if (orientation == Qt::Vertical) {
-        if (section >= rowCount()) {
-            return {};
+    text += cell.done
+                ? tr(" Done %1, %2.")
+                      .arg(doneText(*cell.done, exercise), knownText(cell.done->performed.known))
+                : tr(" Not known yet.");
+    if (const auto typed = draft(*keyAt(index))) {
+        text += tr(" Typed: %1.").arg(typed->text());
+        if (!typed->fault.isEmpty()) {
+            text += QLatin1Char(' ') + typed->fault;
         }
-        const Member& member = m_session.present()[static_cast<std::size_t>(section)];
-        return plain(member.name.empty() ? member.code : member.name);
     }
-    if (section >= columnCount()) {
-        return {};
-    }
-    const FloorColumn& column = m_session.columns()[static_cast<std::size_t>(section)];
-    const QString side = sideText(column.side);
-    return tr("%1\nset %2 %3")
-        .arg(plain(column.exercise->name))
-        .arg(column.number)
-        .arg(side)
-        .trimmed();
+    return text;
 }
 
 QVariant FloorModel::data(const QModelIndex& index, int role) const
 {
-    if (!index.isValid()) {
+    const auto key = keyAt(index);
+    if (!key) {
         return {};
     }
-    const FloorCell& found = cell(index);
-    const Exercise& exercise =
-        *m_session.columns()[static_cast<std::size_t>(index.column())].exercise;
+    const FloorCell& cell = cellAt(index);
+    const auto typed = draft(*key);
+    const bool isDraft = typed && (typed->isLoad || !typed->text().isEmpty());
     switch (role) {
     case Qt::DisplayRole:
-        if (found.done) {
-            return doneText(*found.done);
+        if (isDraft) {
+            return typed->isLoad ? tr("load %1").arg(typed->text()) : typed->text();
         }
-        return found.planned ? plannedText(*found.planned, exercise) : QString();
-    case Qt::AccessibleTextRole: {
-        const QString planned =
-            found.planned ? plannedText(*found.planned, exercise) : tr("nothing");
-        const QString done = found.done ? tr("done %1, %2")
-                                              .arg(doneText(*found.done),
-                                                   word(howKnownWord(found.done->performed.known)))
-                                        : tr("not known");
-        return tr("%1: planned %2; %3").arg(place(index), planned, done);
-    }
+        return shownText(index);
+    case Qt::AccessibleTextRole:
+        return spokenText(index);
     case StateRole:
-        if (!found.done) {
-            return Open;
-        }
-        if (found.done->performed.reps == 0) {
-            return Failed;
-        }
-        return found.done->performed.known == HowKnown::Accepted ||
-                       found.done->performed.known == HowKnown::Group
-                   ? Accepted
-                   : Counted;
-    case TypedRole:
-        return typed(index);
-    case FaultRole: {
-        const auto typing = m_typing.find({index.row(), index.column()});
-        return typing == m_typing.end() ? QString() : typing->second.fault;
-    }
+        return static_cast<int>(cell.done      ? CellState::Done
+                                : cell.planned ? CellState::Open
+                                               : CellState::Blank);
+    case KnownRole:
+        return cell.done ? QVariant(static_cast<int>(cell.done->performed.known)) : QVariant();
+    case IsFailedRole:
+        return cell.done && cell.done->performed.reps == 0;
+    case IsDraftRole:
+        return isDraft;
+    case Qt::ToolTipRole:
+    case FaultRole:
+        return typed ? typed->fault : QString();
+    case StartsExerciseRole:
+        return startsExercise(index.column());
+    case IsOddExerciseRole:
+        return isOddExercise(index.column());
     default:
         return {};
     }
+}
+
+QVariant FloorModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    const int count = orientation == Qt::Horizontal ? columnCount() : rowCount();
+    if (section < 0 || section >= count) {
+        return {};
+    }
+    return orientation == Qt::Horizontal ? columnHeader(section, role)
+                                         : personHeader(section, role);
+}
+
+QVariant FloorModel::personHeader(int row, int role) const
+{
+    const FloorRow& person = m_sheet.rows[static_cast<std::size_t>(row)];
+    const QString name = personName(m_reference, person.member);
+    if (role == Qt::DisplayRole) {
+        return name;
+    }
+    if (role == Qt::ToolTipRole || role == Qt::AccessibleTextRole) {
+        const auto done = std::count_if(
+            person.cells.begin(), person.cells.end(), [](const auto& cell) { return cell.done; });
+        return tr("%1: %n sets done", nullptr, static_cast<int>(done)).arg(name);
+    }
+    return {};
+}
+
+QVariant FloorModel::columnHeader(int column, int role) const
+{
+    const FloorColumn& set = m_sheet.columns[static_cast<std::size_t>(column)];
+    switch (role) {
+    case Qt::DisplayRole:
+    case Qt::ToolTipRole:
+    case Qt::AccessibleTextRole:
+        return placeText(m_reference, set);
+    case ExerciseNameRole:
+        return exerciseName(m_reference, set.exercise);
+    case SetRole: {
+        const QString number = QLocale().toString(set.number);
+        return set.side == Side::Both ? tr("Set %1").arg(number)
+                                      : tr("Set %1 %2").arg(number, sideLetter(set.side));
+    }
+    case StartsExerciseRole:
+        return startsExercise(column);
+    case IsOddExerciseRole:
+        return isOddExercise(column);
+    default:
+        return {};
+    }
+}
+
+bool FloorModel::startsExercise(int column) const
+{
+    const auto at = static_cast<std::size_t>(column);
+    return at == 0 || m_sheet.columns[at - 1].exercise != m_sheet.columns[at].exercise;
+}
+
+bool FloorModel::isOddExercise(int column) const
+{
+    int changes = 0;
+    for (int at = 1; at <= column; ++at) {
+        changes += startsExercise(at) ? 1 : 0;
+    }
+    return changes % 2 == 1;
 }
 
 } // namespace levelbar::ui

@@ -2,39 +2,68 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "ui/floor/floor_session.h"
+#include "ui/floor/floor_sheet.h"
 
 #include <QAbstractTableModel>
+#include <QString>
 
 #include <map>
+#include <optional>
+#include <tuple>
 
 namespace levelbar::ui {
 
-// The grid of the class floor: people down, sets across, and what is being typed.
+// What is typed into a cell and not stored yet, and why it was refused when it was.
+struct Draft {
+    QString amount;
+    QString load;
+    bool isLoad = false; // the load is being typed; the amount waits
+    QString fault;
+
+    [[nodiscard]] const QString& text() const { return isLoad ? load : amount; }
+};
+
+// The grid of the class floor: a row a person, a column a set and side. What is typed but not
+// stored stays with its cell, also while the sheet is read again.
 class FloorModel : public QAbstractTableModel {
     Q_OBJECT
 
 public:
+    // Beside DisplayRole, what a cell is drawn from.
     enum Role {
-        StateRole = Qt::UserRole + 1, // State
-        TypedRole,                    // what is typed and not stored
-        FaultRole,                    // why it was not taken; empty = it was not refused
+        StateRole = Qt::UserRole, // int of CellState
+        KnownRole,                // int of HowKnown, of a done cell
+        IsFailedRole,             // tried, and no rep was done
+        IsDraftRole,              // DisplayRole is what is being typed
+        FaultRole,                // QString; empty when nothing was refused
+        StartsExerciseRole,       // first column of its exercise
+        IsOddExerciseRole,        // every second exercise
     };
 
-    enum State { Open, Accepted, Counted, Failed };
+    // Of horizontal headers: the exercise's name and the set within it.
+    enum HeaderRole { ExerciseNameRole = Qt::UserRole + 100, SetRole };
+    enum class CellState { Blank, Open, Done };
 
-    explicit FloorModel(FloorSession& session, QObject* parent = nullptr);
+    using QAbstractTableModel::QAbstractTableModel;
 
-    void reset();
-    void refresh(); // same people and columns, other contents
+    void setReference(FloorReference reference);
+    // Keeps the shape, and with it cursor and scroll place, when rows and columns are the same.
+    void setSheet(FloorSheet sheet);
 
-    [[nodiscard]] QString typed(const QModelIndex& cell) const;
-    void setTyped(const QModelIndex& cell, const QString& text);
-    void setFault(const QModelIndex& cell, const QString& sentence);
-    [[nodiscard]] bool isOpen(const QModelIndex& cell) const;
+    [[nodiscard]] const FloorReference& reference() const { return m_reference; }
 
-    // "Ilse Brandvold, Barbell bench press, set 2"
-    [[nodiscard]] QString place(const QModelIndex& cell) const;
+    [[nodiscard]] const FloorSheet& sheet() const { return m_sheet; }
+
+    [[nodiscard]] std::optional<CellKey> keyAt(const QModelIndex& index) const;
+    [[nodiscard]] QModelIndex indexOf(const CellKey& key) const; // invalid when not in the grid
+    [[nodiscard]] std::optional<FloorCell> cell(const CellKey& key) const;
+    // The next open cell: down the column through the people, then the next column from its top,
+    // at the end from the beginning. Invalid when there is none but this one.
+    [[nodiscard]] QModelIndex nextOpen(const QModelIndex& from) const;
+
+    [[nodiscard]] std::optional<Draft> draft(const CellKey& key) const;
+    void setDraft(const CellKey& key, const Draft& draft);
+    void clearDraft(const CellKey& key);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -43,22 +72,22 @@ public:
     headerData(int section, Qt::Orientation orientation, int role) const override;
 
 private:
-    struct Typing {
-        QString text;
-        QString fault;
-    };
+    [[nodiscard]] const FloorCell& cellAt(const QModelIndex& index) const;
+    [[nodiscard]] QString shownText(const QModelIndex& index) const;
+    [[nodiscard]] QString spokenText(const QModelIndex& index) const;
+    [[nodiscard]] QVariant personHeader(int row, int role) const;
+    [[nodiscard]] QVariant columnHeader(int column, int role) const;
+    [[nodiscard]] bool startsExercise(int column) const;
+    [[nodiscard]] bool isOddExercise(int column) const;
+    void tell(const CellKey& key);
 
-    [[nodiscard]] const FloorCell& cell(const QModelIndex& index) const;
-    void touch(const QModelIndex& cell);
+    // What is typed into one class is there again when the page comes back to it.
+    using DraftKey = std::tuple<ClassId, Day, CellKey>;
+    [[nodiscard]] DraftKey draftKey(const CellKey& key) const;
 
-    FloorSession& m_session;
-    std::map<std::pair<int, int>, Typing> m_typing;
+    FloorReference m_reference;
+    FloorSheet m_sheet;
+    std::map<DraftKey, Draft> m_drafts;
 };
-
-// "60 kg × 8": what is planned.
-[[nodiscard]] QString plannedText(const PlannedSet& planned, const Exercise& exercise);
-
-// "60 kg × 9, 2 in reserve": what was done.
-[[nodiscard]] QString doneText(const DoneSet& set);
 
 } // namespace levelbar::ui

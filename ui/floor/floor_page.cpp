@@ -2,438 +2,321 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/floor_page.h"
 
-#include "core/base/number.h"
-#include "storage/member_store.h"
+#include "ui/floor/attendance_list.h"
+#include "ui/floor/floor_attempt.h"
+#include "ui/floor/floor_bar.h"
 #include "ui/floor/floor_grid.h"
-#include "ui/floor/floor_model.h"
+#include "ui/floor/floor_status.h"
+#include "ui/floor/floor_words.h"
 #include "ui/floor/template_editor.h"
-#include "ui/perform.h"
-#include "ui/words.h"
 
-#include <QComboBox>
-#include <QCompleter>
-#include <QDateEdit>
-#include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
-#include <QLineEdit>
-#include <QListWidget>
-#include <QScopedValueRollback>
-#include <QSettings>
+#include <QPushButton>
+#include <QShortcut>
+#include <QSplitter>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <array>
 
 namespace levelbar::ui {
-
-namespace {
-
-constexpr int kPanelWidth = 290;
-constexpr int kMemberRole = Qt::UserRole + 1;
-constexpr int kLongestInitials = 6;
-constexpr const char* kInitialsSetting = "floor/initials";
-
-QDate qdate(Day day)
-{
-    const CivilDate date = civilDate(day);
-    return {date.year, date.month, date.day};
-}
-
-Day dayOf(const QDate& date)
-{
-    return levelbar::dayOf({date.year(), date.month(), date.day()}).value_or(Day{});
-}
-
-// The next load up or down that rooms usually have: bars by 2.5 kg, dumbbells by 1 kg up to ten
-// and by 2 kg above, pounds by five. Common practice, no source.
-Mass stepped(Mass load, int direction, Implement implement)
-{
-    std::int64_t step = 2500;
-    if (load.unit() == MassUnit::Pound) {
-        step = 5000;
-    } else if (implement == Implement::Dumbbell || implement == Implement::Kettlebell) {
-        const bool isSmall = load.thousandths() + (direction > 0 ? 1 : -1) <= 10000;
-        step = isSmall ? 1000 : 2000;
-    } else if (implement == Implement::Machine || implement == Implement::Cable) {
-        step = 5000;
-    }
-    const std::int64_t next = load.thousandths() + direction * step;
-    return Mass::ofThousandths(std::max<std::int64_t>(0, next), load.unit());
-}
-
-// "62.5", "135 lb", "60kg"; without a unit the one it had.
-Result<Mass> parseLoad(QString text, MassUnit before)
-{
-    text = text.trimmed().toLower().replace(QLatin1Char(','), QLatin1Char('.'));
-    MassUnit unit = before;
-    for (const MassUnit known : {MassUnit::Kilogram, MassUnit::Pound}) {
-        if (text.endsWith(plain(unitWord(known)))) {
-            unit = known;
-            text.chop(2);
-        }
-    }
-    return parseMass(text.trimmed().toStdString(), unit);
-}
-
-} // namespace
 
 FloorPage::FloorPage(Workspace& workspace, QWidget* parent)
     : QWidget(parent)
     , m_workspace(workspace)
-    , m_session(workspace)
-    , m_model(new FloorModel(m_session, this))
-    , m_grid(new FloorGrid(*m_model, this))
-    , m_class(new QComboBox(this))
-    , m_day(new QDateEdit(qdate(workspace.clock.today()), this))
-    , m_initials(new QLineEdit(this))
-    , m_people(new QListWidget(this))
-    , m_addPerson(new QLineEdit(this))
-    , m_template(new TemplateEditor(this))
-    , m_place(new QLabel(this))
-    , m_status(new QLabel(this))
+    , m_writer(workspace)
+    , m_entry(m_model, m_writer, workspace.clock)
+    , m_bar(new FloorBar(workspace.clock.today()))
+    , m_attendance(new AttendanceList)
+    , m_grid(new FloorGrid(m_model, m_entry))
+    , m_hint(new QLabel)
+    , m_template(new TemplateEditor)
+    , m_status(new FloorStatus)
 {
     setObjectName(QStringLiteral("floorPage"));
-    setAccessibleName(tr("Floor"));
-    makeLayout();
-    m_initials->setText(QSettings().value(QLatin1String(kInitialsSetting)).toString());
-    m_session.setInitials(m_initials->text().toStdString());
-    connect(m_class, &QComboBox::activated, this, &FloorPage::openChosen);
-    connect(m_class->lineEdit(), &QLineEdit::returnPressed, this, &FloorPage::addClass);
-    connect(m_day, &QDateEdit::dateChanged, this, &FloorPage::openChosen);
-    connect(m_people, &QListWidget::itemChanged, this, &FloorPage::togglePerson);
-    connect(m_addPerson, &QLineEdit::returnPressed, this, &FloorPage::addPerson);
-    connect(m_initials, &QLineEdit::textChanged, this, [this](const QString& text) {
-        QSettings().setValue(QLatin1String(kInitialsSetting), text);
-        m_session.setInitials(text.toStdString());
-    });
-    connect(m_template, &TemplateEditor::edited, this, [this](const auto& items) {
-        const QScopedValueRollback writing(m_isWriting, true);
-        perform(m_workspace.prompter, [&] { m_session.setTemplate(items); });
-        rebuild();
-    });
-    connect(m_grid, &FloorGrid::storeWanted, this, &FloorPage::storeCell);
-    connect(m_grid, &FloorGrid::loadStepWanted, this, &FloorPage::stepLoad);
-    connect(m_grid, &FloorGrid::takeBackWanted, this, &FloorPage::takeBackWanted);
-    connect(m_grid, &FloorGrid::placeChanged, this, &FloorPage::tellPlace);
-    connect(&workspace.notifier, &ChangeNotifier::changed, this, &FloorPage::takeChange);
-    readClasses();
-    openChosen();
+    setAccessibleName(tr("Class floor"));
+    m_writer.setInitials(m_bar->initials());
+    build();
+    connectParts();
 }
 
-void FloorPage::makeLayout()
+void FloorPage::build()
 {
-    m_class->setObjectName(QStringLiteral("floorClass"));
-    m_class->setAccessibleName(tr("Class"));
-    m_class->setEditable(true);
-    m_class->setInsertPolicy(QComboBox::NoInsert);
-    m_class->lineEdit()->setPlaceholderText(tr("Class; a new name and Enter adds one"));
-    m_day->setObjectName(QStringLiteral("floorDay"));
-    m_day->setAccessibleName(tr("Day"));
-    m_day->setCalendarPopup(true);
-    m_day->setDisplayFormat(QStringLiteral("ddd d MMM yyyy"));
-    m_initials->setObjectName(QStringLiteral("floorInitials"));
-    m_initials->setAccessibleName(tr("Your initials"));
-    m_initials->setPlaceholderText(tr("Initials"));
-    m_initials->setMaxLength(kLongestInitials);
-    m_people->setObjectName(QStringLiteral("floorPeople"));
-    m_people->setAccessibleName(tr("Who came; Space ticks"));
-    m_addPerson->setObjectName(QStringLiteral("floorAddPerson"));
-    m_addPerson->setAccessibleName(tr("Add a person to this class today"));
-    m_addPerson->setPlaceholderText(tr("Somebody else: name or id, Enter"));
-    m_place->setObjectName(QStringLiteral("floorPlace"));
-    m_status->setObjectName(QStringLiteral("floorStatus"));
-    for (QLabel* label : {m_place, m_status}) {
-        QFont large = label->font();
-        large.setPointSizeF(large.pointSizeF() * 1.3);
-        large.setBold(label == m_place);
-        label->setFont(large);
-        label->setTextFormat(Qt::PlainText);
-        label->setWordWrap(true);
+    m_hint->setObjectName(QStringLiteral("floorHint"));
+    m_hint->setWordWrap(true);
+    m_hint->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    auto* middle = new QWidget;
+    auto* column = new QVBoxLayout(middle);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_hint);
+    column->addWidget(m_grid, 1);
+
+    auto* parts = new QSplitter;
+    parts->setObjectName(QStringLiteral("floorParts"));
+    parts->addWidget(m_attendance);
+    parts->addWidget(middle);
+    parts->addWidget(m_template);
+    parts->setStretchFactor(1, 1);
+    const int unit = fontMetrics().horizontalAdvance(QLatin1Char('0'));
+    parts->setSizes({28 * unit, 100 * unit, 34 * unit});
+    m_attendance->setMinimumWidth(18 * unit);
+    m_template->setMinimumWidth(30 * unit);
+    m_template->hide();
+
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(m_bar);
+    layout->addWidget(parts, 1);
+    layout->addWidget(m_status);
+}
+
+void FloorPage::connectParts()
+{
+    connect(&m_workspace.notifier, &ChangeNotifier::changed, this, &FloorPage::heed);
+    connect(m_bar, &FloorBar::chosen, this, [this] { refresh(false); });
+    connect(m_bar, &FloorBar::classWanted, this, &FloorPage::addClass);
+    connect(m_bar, &FloorBar::initialsChanged, this, [this](const std::string& initials) {
+        m_writer.setInitials(initials);
+    });
+    connect(m_bar->templateButton(), &QPushButton::toggled, m_template, &QWidget::setVisible);
+    connect(m_attendance, &AttendanceList::markWanted, this, &FloorPage::mark);
+    connect(m_template, &TemplateEditor::kept, this, &FloorPage::keepTemplate);
+    connect(m_grid, &FloorGrid::cursorMoved, this, &FloorPage::showPlace);
+    connect(m_grid, &FloorGrid::nothingLeft, this, [this] {
+        m_status->say(tr("Every planned set is known."), false);
+    });
+    connect(&m_entry, &FloorEntry::said, this, [this](const QString& sentence) {
+        m_status->say(sentence, false);
+    });
+    connect(&m_entry, &FloorEntry::refused, this, [this](const QString& sentence) {
+        m_status->say(sentence, true);
+    });
+    auto* next = new QShortcut(Qt::Key_F6, this);
+    next->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(next, &QShortcut::activated, this, &FloorPage::nextPart);
+}
+
+void FloorPage::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    if (m_isStale) {
+        refresh(true);
     }
-    auto* keys = new QLabel(tr("Enter as planned · 9 reps · 9.2 nine with two left · 0 tried · + − "
-                               "load · l 62.5 load · "
-                               "Backspace takes back"),
-                            this);
-    keys->setObjectName(QStringLiteral("floorKeys"));
-    keys->setWordWrap(true);
-    auto* caution =
-        new QLabel(tr("Pain stops the set. A maximal try needs clearance, and a spotter "
-                      "or safeties. Local rules come first."),
-                   this);
-    caution->setObjectName(QStringLiteral("floorCaution"));
-    caution->setWordWrap(true);
-
-    auto* panel = new QWidget(this);
-    panel->setFixedWidth(kPanelWidth);
-    auto* side = new QVBoxLayout(panel);
-    side->setContentsMargins(0, 0, 8, 0);
-    side->addWidget(m_class);
-    auto* row = new QHBoxLayout;
-    row->addWidget(m_day, 1);
-    m_initials->setFixedWidth(76);
-    row->addWidget(m_initials);
-    side->addLayout(row);
-    side->addWidget(new QLabel(tr("Who came"), this));
-    side->addWidget(m_people, 3);
-    side->addWidget(m_addPerson);
-    side->addWidget(new QLabel(tr("Exercises of this class"), this));
-    side->addWidget(m_template, 2);
-    auto* main = new QVBoxLayout;
-    main->addWidget(m_place);
-    main->addWidget(m_grid, 1);
-    main->addWidget(m_status);
-    main->addWidget(keys);
-    main->addWidget(caution);
-    auto* layout = new QHBoxLayout(this);
-    layout->setContentsMargins(16, 14, 16, 10);
-    layout->addWidget(panel);
-    layout->addLayout(main, 1);
 }
 
-QString FloorPage::status() const
+void FloorPage::heed(const storage::Change& change)
 {
-    return m_status->text();
+    if (!isVisible()) {
+        m_isStale = true;
+        return;
+    }
+    refresh(change.touchesRoster || change.touchesLibrary || change.touchesClasses);
 }
 
-void FloorPage::readClasses()
+void FloorPage::refresh(bool withReference)
 {
-    perform(m_workspace.prompter, [&] {
-        const QSignalBlocker blocker(m_class);
-        const QString before = m_class->currentText();
-        m_class->clear();
-        for (const auto& groupClass : storage::ClassStore(m_workspace.logbook).all()) {
-            m_class->addItem(plain(groupClass.name), static_cast<qlonglong>(groupClass.id.value));
+    const auto cursor = m_grid->currentKey();
+    const bool went = succeeds(failureOf([&] {
+        const storage::Logbook& logbook = m_workspace.logbook;
+        const storage::ClassStore classes(logbook);
+        if (withReference || m_isStale) {
+            m_model.setReference(readReference(logbook));
+            m_bar->setClasses(classes.all());
         }
-        m_class->setCurrentIndex(std::max(0, m_class->findText(before)));
-    });
-}
-
-void FloorPage::openClass(ClassId groupClass, Day day)
-{
-    const QSignalBlocker blocker(m_day);
-    m_day->setDate(qdate(day));
-    m_class->setCurrentIndex(m_class->findData(static_cast<qlonglong>(groupClass.value)));
-    openChosen();
-}
-
-void FloorPage::openChosen()
-{
-    if (m_class->currentIndex() < 0) {
-        tell(tr("There is no class yet: type its name above and press Enter."));
-        return;
-    }
-    perform(m_workspace.prompter, [&] {
-        m_session.open(ClassId{m_class->currentData().toLongLong()}, dayOf(m_day->date()));
-    });
-    rebuild();
-    tell(m_session.present().empty() ? tr("Tick who came; their plan is laid at once.")
-                                     : QString());
-}
-
-void FloorPage::rebuild()
-{
-    const QModelIndex before = m_grid->currentIndex();
-    const int row = before.row();
-    const int column = before.column();
-    m_model->reset();
-    fillPeople();
-    m_template->show(m_session.items(), m_session.library(), m_session.isTemplateProposed());
-    QModelIndex next = m_model->index(row, column);
-    if (!next.isValid()) {
-        next = m_grid->nextOpen({});
-    }
-    m_grid->setCurrentIndex(next.isValid() ? next : m_model->index(0, 0));
-}
-
-void FloorPage::fillPeople()
-{
-    const QSignalBlocker blocker(m_people);
-    const int row = m_people->currentRow();
-    m_people->clear();
-    for (const Member& member : m_session.candidates()) {
-        auto* item =
-            new QListWidgetItem(plain(member.name.empty() ? member.code : member.name), m_people);
-        item->setFlags(item->flags() | Qt::ItemIsUserCheckable);
-        item->setCheckState(m_session.isPresent(member.id) ? Qt::Checked : Qt::Unchecked);
-        item->setData(kMemberRole, static_cast<qlonglong>(member.id.value));
-    }
-    m_people->setCurrentRow(std::max(0, row));
-    QStringList others;
-    perform(m_workspace.prompter, [&] {
-        for (const Member& member : storage::MemberStore(m_workspace.logbook).all()) {
-            others << plain(member.name.empty() ? member.code : member.name + "  " + member.code);
+        const auto groupClass = m_bar->chosenClass();
+        FloorSheet sheet;
+        std::vector<MemberId> members;
+        if (groupClass) {
+            sheet = readSheet(logbook, m_model.reference(), *groupClass, m_bar->chosenDay());
+            members = classes.membersOf(*groupClass);
         }
-    });
-    auto* completer = new QCompleter(others, m_addPerson);
-    completer->setCaseSensitivity(Qt::CaseInsensitive);
-    completer->setFilterMode(Qt::MatchContains);
-    m_addPerson->setCompleter(completer);
-}
-
-void FloorPage::togglePerson(QListWidgetItem* item)
-{
-    const MemberId id{item->data(kMemberRole).toLongLong()};
-    const bool came = item->checkState() == Qt::Checked;
-    const auto& candidates = m_session.candidates();
-    const auto member = std::find_if(
-        candidates.begin(), candidates.end(), [&](const Member& m) { return m.id == id; });
-    if (member == candidates.end()) {
+        m_isStale = false;
+        m_model.setSheet(std::move(sheet));
+        m_attendance->setPeople(m_model.reference(), m_model.sheet(), members);
+    }));
+    if (!went) {
         return;
     }
-    const QScopedValueRollback writing(m_isWriting, true);
-    const QString name = item->text();
-    bool isDone = true;
-    perform(m_workspace.prompter, [&] { isDone = m_session.setPresent(*member, came); });
-    rebuild();
-    if (!isDone) {
-        tell(tr("%1 has sets today; take those back first.").arg(name));
-    } else {
-        tell(came ? tr("%1 came.").arg(name) : tr("%1 is not here.").arg(name));
-    }
+    m_template->setTemplate(m_model.reference(), m_model.sheet().groupClass, m_model.sheet().items);
+    restoreCursor(cursor);
+    showHint();
+    showPlace();
+    showProgress();
 }
 
-void FloorPage::addPerson()
+// A reset forgets the cursor: it goes back to its cell, or to the first open one.
+void FloorPage::restoreCursor(const std::optional<CellKey>& key)
 {
-    const QString wanted = m_addPerson->text().trimmed();
-    bool isFound = false;
-    const QScopedValueRollback writing(m_isWriting, true);
-    perform(m_workspace.prompter, [&] {
-        for (const Member& member : storage::MemberStore(m_workspace.logbook).all()) {
-            const QString name = plain(member.name);
-            const QString code = plain(member.code);
-            const bool isHit = wanted.compare(name, Qt::CaseInsensitive) == 0 || wanted == code ||
-                               wanted == name + QStringLiteral("  ") + code;
-            if (isHit && m_session.isOpen()) {
-                m_session.setPresent(member, true);
-                isFound = true;
-                break;
-            }
+    if (m_grid->currentKey()) {
+        return;
+    }
+    const QModelIndex same = key ? m_model.indexOf(*key) : QModelIndex();
+    m_grid->goTo(same.isValid() ? same : m_model.nextOpen({}));
+}
+
+void FloorPage::showHint()
+{
+    const FloorSheet& sheet = m_model.sheet();
+    QString hint;
+    if (!m_bar->chosenClass()) {
+        hint = tr("There is no class yet: type a name above and add it.");
+    } else if (sheet.items.items.empty() && sheet.columns.empty()) {
+        hint = tr("This class has no template yet: open Template and add its exercises.");
+    } else if (sheet.rows.empty()) {
+        hint = tr("Mark who came on the left: Space or Enter. Their sets are planned at what each "
+                  "lifted last.");
+    }
+    if (sheet.items.isProposed) {
+        hint += (hint.isEmpty() ? QString() : QStringLiteral(" ")) +
+                tr("The exercises are proposed from the last %n meetings; Template keeps or "
+                   "changes them.",
+                   nullptr,
+                   sheet.items.meetingsSeen);
+    }
+    m_hint->setText(hint);
+    m_hint->setVisible(!hint.isEmpty());
+}
+
+void FloorPage::showPlace()
+{
+    const auto key = m_grid->currentKey();
+    const auto cell = key ? m_model.cell(*key) : std::nullopt;
+    if (!cell) {
+        m_status->showPlace({}, tr("Nobody is marked yet"), {});
+        return;
+    }
+    const Exercise* exercise = m_model.reference().library.exercise(key->exercise);
+    QString plan = tr("nothing planned");
+    if (cell->done) {
+        plan = tr("done %1").arg(doneText(*cell->done, exercise));
+    } else if (cell->planned) {
+        plan = tr("plan %1").arg(plannedText(*cell->planned, exercise));
+    }
+    m_status->showPlace(personName(m_model.reference(), key->member),
+                        placeText(m_model.reference(), {key->exercise, key->number, key->side}),
+                        plan);
+}
+
+void FloorPage::showProgress()
+{
+    int known = 0;
+    int all = 0;
+    for (const FloorRow& row : m_model.sheet().rows) {
+        for (const FloorCell& cell : row.cells) {
+            known += cell.done ? 1 : 0;
+            all += cell.done || cell.planned ? 1 : 0;
         }
-    });
-    if (isFound) {
-        m_addPerson->clear();
-        rebuild();
-        tell(tr("%1 came.").arg(wanted));
-    } else {
-        tell(tr("There is nobody called \"%1\".").arg(wanted));
+    }
+    m_status->showProgress(known, all);
+}
+
+void FloorPage::mark(MemberId member, bool came)
+{
+    const FloorSheet& sheet = m_model.sheet();
+    if (!m_bar->chosenClass()) {
+        m_status->say(tr("There is no class yet: type a name above and add it."), true);
+        return;
+    }
+    const QString name = personName(m_model.reference(), member);
+    const auto row = std::find_if(
+        sheet.rows.begin(), sheet.rows.end(), [&](const auto& r) { return r.member == member; });
+    const bool hasDone = row != sheet.rows.end() &&
+                         std::any_of(row->cells.begin(), row->cells.end(), [](const auto& cell) {
+                             return cell.done.has_value();
+                         });
+    if (!came && hasDone) {
+        m_status->say(tr("%1 has done sets here; take those back first, then the mark.").arg(name),
+                      true);
+        return;
+    }
+    const bool went = succeeds(failureOf([&] {
+        if (came) {
+            m_writer.markCame(sheet, m_model.reference(), member);
+        } else {
+            m_writer.unmark(sheet, member);
+        }
+    }));
+    if (went) {
+        m_status->say(came ? tr("%1 came.").arg(name) : tr("%1 is not marked any more.").arg(name),
+                      false);
     }
 }
 
-void FloorPage::addClass()
+void FloorPage::addClass(const QString& name)
 {
-    const QString name = m_class->currentText().trimmed();
-    if (name.isEmpty() || m_class->findText(name, Qt::MatchFixedString) >= 0) {
-        openChosen();
-        return;
-    }
-    perform(m_workspace.prompter, [&] {
-        const ClassId id = m_session.addClass(name.toStdString());
-        readClasses();
-        m_class->setCurrentIndex(m_class->findData(static_cast<qlonglong>(id.value)));
-    });
-    openChosen();
-}
-
-void FloorPage::storeCell(const QModelIndex& cell)
-{
-    const QString typed = m_model->typed(cell);
-    if (typed.startsWith(QLatin1Char('l'))) {
-        setTypedLoad(cell, typed.mid(1));
-        return;
-    }
-    const bool isCurrent = cell == m_grid->currentIndex();
-    if (typed.isEmpty() && !m_model->isOpen(cell)) {
-        m_grid->setCurrentIndex(m_grid->nextOpen(cell)); // done already: nothing to accept
-        return;
-    }
-    const auto refused = [&](const Fault& fault) {
-        m_model->setFault(cell, words(fault));
-        tell(words(fault));
-    };
-    const auto entry = parseCell(typed.toStdString());
-    if (!entry) {
-        refused(entry.error());
-        return;
-    }
-    const QScopedValueRollback writing(m_isWriting, true);
-    perform(m_workspace.prompter, [&] {
-        const auto stored = m_session.store(
-            static_cast<std::size_t>(cell.row()), static_cast<std::size_t>(cell.column()), *entry);
-        if (!stored) {
-            refused(stored.error());
+    ClassId added;
+    const bool went = succeeds(failureOf([&] {
+        const storage::ClassStore classes(m_workspace.logbook);
+        if (const auto known = classes.find(name.toStdString())) {
+            added = known->id;
             return;
         }
-        m_model->setTyped(cell, QString());
-        const QString known = word(howKnownWord(stored->performed.known));
-        tell(tr("Saved: %1, %2, %3").arg(m_model->place(cell), doneText(*stored), known));
-        const QModelIndex next = isCurrent ? m_grid->nextOpen(cell) : QModelIndex();
-        if (next.isValid()) {
-            m_grid->setCurrentIndex(next);
+        added = m_writer.addClass(name.toStdString());
+    }));
+    if (went) {
+        m_bar->closeNewClass();
+        m_bar->choose(added);
+    }
+}
+
+void FloorPage::keepTemplate(const std::vector<TemplateItem>& items)
+{
+    const FloorSheet& sheet = m_model.sheet();
+    if (!m_bar->chosenClass()) {
+        return;
+    }
+    const std::vector<TemplateItem> wanted = items; // the editor is refilled while this runs
+    m_template->setEdited(false);
+    const bool went =
+        succeeds(failureOf([&] { m_writer.setTemplate(sheet, m_model.reference(), wanted); }));
+    m_template->setEdited(!went);
+    if (went) {
+        m_status->say(tr("Template kept: %n exercises.", nullptr, static_cast<int>(wanted.size())),
+                      false);
+    }
+}
+
+void FloorPage::keyPressEvent(QKeyEvent* event)
+{
+    if (event->matches(QKeySequence::Undo)) {
+        if (!event->isAutoRepeat()) {
+            m_entry.takeBack();
         }
-    });
-}
-
-void FloorPage::setTypedLoad(const QModelIndex& cell, const QString& text)
-{
-    const FloorCell& found = m_session.cell(static_cast<std::size_t>(cell.row()),
-                                            static_cast<std::size_t>(cell.column()));
-    const auto load =
-        parseLoad(text, found.planned ? found.planned->load.unit() : MassUnit::Kilogram);
-    if (!load) {
-        m_model->setFault(cell, words(load.error()));
-        tell(words(load.error()));
+        event->accept();
         return;
     }
-    if (!found.planned || found.done) {
-        m_model->setTyped(cell, QString());
-        tell(tr("The load of a set that is done stays; take it back first."));
-        return;
+    QWidget::keyPressEvent(event);
+}
+
+void FloorPage::nextPart()
+{
+    std::vector<QWidget*> parts{m_bar, m_attendance, m_grid};
+    if (m_template->isVisible()) {
+        parts.push_back(m_template);
     }
-    const QScopedValueRollback writing(m_isWriting, true);
-    perform(m_workspace.prompter, [&] {
-        m_session.setLoad(
-            static_cast<std::size_t>(cell.row()), static_cast<std::size_t>(cell.column()), *load);
-        m_model->setTyped(cell, QString());
-        m_model->refresh();
-        tell(tr("Load: %1 %2").arg(plain(load->number()), plain(unitWord(load->unit()))));
-    });
-}
-
-void FloorPage::stepLoad(const QModelIndex& cell, int direction)
-{
-    const FloorCell& found = m_session.cell(static_cast<std::size_t>(cell.row()),
-                                            static_cast<std::size_t>(cell.column()));
-    if (!found.planned || found.done) {
-        tell(tr("The load of a set that is done stays; take it back first."));
-        return;
+    std::size_t at = 0;
+    for (std::size_t place = 0; place < parts.size(); ++place) {
+        const QWidget* focus = focusWidget();
+        if (focus != nullptr && (focus == parts[place] || parts[place]->isAncestorOf(focus))) {
+            at = place;
+        }
     }
-    const Exercise& exercise =
-        *m_session.columns()[static_cast<std::size_t>(cell.column())].exercise;
-    const Mass load = stepped(found.planned->load, direction, exercise.implement);
-    setTypedLoad(cell, plain(load.number()));
-}
-
-void FloorPage::tellPlace(const QModelIndex& cell)
-{
-    m_place->setText(cell.isValid() ? m_model->place(cell) : QString());
-}
-
-void FloorPage::tell(const QString& sentence)
-{
-    m_status->setText(sentence);
-    m_status->setAccessibleDescription(sentence);
-}
-
-void FloorPage::takeChange(const storage::Change& change)
-{
-    const bool isOurs = m_isWriting;
-    const bool matters = change.touchesSets || change.touchesClasses || change.touchesRoster ||
-                         change.touchesLibrary;
-    if (isOurs || !matters) {
-        return;
+    QWidget* next = parts[(at + 1) % parts.size()];
+    if (next == m_attendance) {
+        next = m_attendance->filterField();
+    } else if (next != m_grid) {
+        next = next->findChild<QWidget*>(next == m_bar ? QStringLiteral("floorClass")
+                                                       : QStringLiteral("templateList"));
     }
-    readClasses();
-    perform(m_workspace.prompter, [&] { m_session.reload(); });
-    rebuild();
+    next->setFocus(Qt::TabFocusReason);
+}
+
+bool FloorPage::succeeds(const std::optional<QString>& failure)
+{
+    if (failure) {
+        m_status->say(*failure, true);
+    }
+    return !failure.has_value();
 }
 
 } // namespace levelbar::ui

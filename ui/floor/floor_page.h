@@ -2,68 +2,64 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "ui/floor/floor_session.h"
+#include "ui/floor/floor_entry.h"
+#include "ui/floor/floor_model.h"
+#include "ui/floor/floor_writer.h"
 #include "ui/workspace.h"
 
 #include <QWidget>
 
-class QComboBox;
-class QDateEdit;
 class QLabel;
-class QLineEdit;
-class QListWidget;
-class QListWidgetItem;
+class QSplitter;
 
 namespace levelbar::ui {
 
+class AttendanceList;
+class FloorBar;
 class FloorGrid;
-class FloorModel;
+class FloorStatus;
 class TemplateEditor;
 
-// Floor: a class on a day, who came, and the grid of their sets, run from the keyboard.
+// The class floor: a class on a day, who came, and the grid in which every set is written down
+// from the keyboard. Looking writes nothing; everything shown is in the logbook.
 class FloorPage : public QWidget {
     Q_OBJECT
 
 public:
     explicit FloorPage(Workspace& workspace, QWidget* parent = nullptr);
 
-    // What the status line says, for the window and for tests.
-    [[nodiscard]] QString status() const;
-
-    void openClass(ClassId groupClass, Day day);
-
-Q_SIGNALS:
-    void takeBackWanted(); // the window takes back and says what
+protected:
+    void showEvent(QShowEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
 
 private:
-    void makeLayout();
-    void readClasses();
-    void openChosen();
-    void rebuild();
-    void fillPeople();
-    void togglePerson(QListWidgetItem* item);
-    void addPerson();
-    void addClass();
-    void storeCell(const QModelIndex& cell);
-    void setTypedLoad(const QModelIndex& cell, const QString& text);
-    void stepLoad(const QModelIndex& cell, int direction);
-    void tellPlace(const QModelIndex& cell);
-    void tell(const QString& sentence);
-    void takeChange(const storage::Change& change);
+    void build();
+    void connectParts();
+    void heed(const storage::Change& change);
+    // Reads again what is shown; says so when that fails.
+    void refresh(bool withReference);
+    void restoreCursor(const std::optional<CellKey>& key);
+    void showHint();
+    void showPlace();
+    void showProgress();
+    void mark(MemberId member, bool came);
+    void addClass(const QString& name);
+    void keepTemplate(const std::vector<TemplateItem>& items);
+    void nextPart();
+    // True when it went well; else the sentence stands in the status line.
+    bool succeeds(const std::optional<QString>& failure);
 
     Workspace& m_workspace;
-    FloorSession m_session;
-    FloorModel* m_model;
+    FloorModel m_model;
+    FloorWriter m_writer;
+    FloorEntry m_entry;
+    bool m_isStale = true;
+    FloorBar* m_bar;
+    AttendanceList* m_attendance;
     FloorGrid* m_grid;
-    QComboBox* m_class;
-    QDateEdit* m_day;
-    QLineEdit* m_initials;
-    QListWidget* m_people;
-    QLineEdit* m_addPerson;
+    QLabel* m_hint;
     TemplateEditor* m_template;
-    QLabel* m_place;
-    QLabel* m_status;
-    bool m_isWriting = false; // our own change: the grid knows already
+    FloorStatus* m_status;
 };
 
 } // namespace levelbar::ui

@@ -2,15 +2,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/template_editor.h"
 
-#include "ui/words.h"
+#include "ui/floor/floor_words.h"
 
-#include <QCompleter>
-#include <QHeaderView>
+#include <QFormLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
-#include <QStringListModel>
-#include <QTableWidget>
+#include <QListWidget>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QSpinBox>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -19,136 +20,282 @@ namespace levelbar::ui {
 
 namespace {
 
-constexpr int kFirstSets = 3;
 constexpr int kMostSets = 20;
+constexpr int kMostReps = 200;
+constexpr int kMostFound = 12;
+
+bool isEnter(int key)
+{
+    return key == Qt::Key_Return || key == Qt::Key_Enter;
+}
 
 } // namespace
 
 TemplateEditor::TemplateEditor(QWidget* parent)
     : QWidget(parent)
-    , m_hint(new QLabel(this))
-    , m_table(new QTableWidget(0, 2, this))
-    , m_add(new QLineEdit(this))
+    , m_notice(new QLabel)
+    , m_list(new QListWidget)
+    , m_sets(new QSpinBox)
+    , m_reps(new QSpinBox)
+    , m_filter(new QLineEdit)
+    , m_found(new QListWidget)
+    , m_keep(new QPushButton(tr("&Keep template")))
 {
     setObjectName(QStringLiteral("templateEditor"));
-    m_hint->setWordWrap(true);
-    m_table->setObjectName(QStringLiteral("templateTable"));
-    m_table->setAccessibleName(tr("Exercises of the class; plus and minus change the sets"));
-    m_table->setHorizontalHeaderLabels({tr("Exercise"), tr("Sets")});
-    m_table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
-    m_table->horizontalHeader()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
-    m_table->verticalHeader()->hide();
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_table->setTabKeyNavigation(false);
-    m_table->installEventFilter(this);
-    m_add->setObjectName(QStringLiteral("templateAdd"));
-    m_add->setAccessibleName(tr("Add an exercise"));
-    m_add->setPlaceholderText(tr("Add an exercise: type and press Enter"));
+    auto* title = new QLabel(tr("What the class does"));
+    title->setBuddy(m_list);
+    m_notice->setObjectName(QStringLiteral("templateNotice"));
+    m_notice->setWordWrap(true);
+    m_list->setObjectName(QStringLiteral("templateList"));
+    m_list->setAccessibleName(tr("Exercises of the class, in order"));
+    m_list->setToolTip(tr("Alt+Up and Alt+Down move an exercise, Delete takes it out."));
+    m_list->installEventFilter(this);
+
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(m_hint);
-    layout->addWidget(m_table, 1);
-    layout->addWidget(m_add);
-    connect(m_add, &QLineEdit::returnPressed, this, &TemplateEditor::addTyped);
+    layout->addWidget(title);
+    layout->addWidget(m_notice);
+    layout->addWidget(m_list, 2);
+    layout->addWidget(buildFacts());
+    layout->addWidget(buildButtons());
+    layout->addWidget(buildAdding(), 1);
+    m_keep->setObjectName(QStringLiteral("templateKeep"));
+    layout->addWidget(m_keep);
+    connect(m_list, &QListWidget::currentRowChanged, this, &TemplateEditor::showCurrent);
+    connect(m_keep, &QPushButton::clicked, this, [this] { Q_EMIT kept(m_items); });
+    showItems(-1);
 }
 
-void TemplateEditor::show(const std::vector<TemplateItem>& items,
-                          const Library& library,
-                          bool isProposed)
+QWidget* TemplateEditor::buildFacts()
 {
-    m_items = items;
-    if (m_library.exercises != library.exercises || m_add->completer() == nullptr) {
-        m_library = library;
-        QStringList names;
-        for (const Exercise& exercise : library.exercises) {
-            if (!exercise.isHidden) {
-                names << plain(exercise.name);
-            }
-        }
-        names.sort(Qt::CaseInsensitive);
-        auto* completer = new QCompleter(names, m_add);
-        completer->setCaseSensitivity(Qt::CaseInsensitive);
-        completer->setFilterMode(Qt::MatchContains);
-        m_add->setCompleter(completer);
-    }
-    m_hint->setText(isProposed ? tr("Proposed from the last meetings; any change keeps it.")
-                               : tr("+ and − change the sets, Delete removes."));
-    fill();
+    auto* box = new QWidget;
+    auto* form = new QFormLayout(box);
+    form->setContentsMargins(0, 0, 0, 0);
+    m_sets->setObjectName(QStringLiteral("templateSets"));
+    m_sets->setAccessibleName(tr("Sets"));
+    m_sets->setRange(1, kMostSets);
+    m_reps->setObjectName(QStringLiteral("templateReps"));
+    m_reps->setAccessibleName(tr("Reps aimed at"));
+    m_reps->setRange(0, kMostReps);
+    m_reps->setSpecialValueText(tr("as last time"));
+    form->addRow(tr("&Sets"), m_sets);
+    form->addRow(tr("&Reps"), m_reps);
+    connect(m_sets, &QSpinBox::valueChanged, this, &TemplateEditor::changeCurrent);
+    connect(m_reps, &QSpinBox::valueChanged, this, &TemplateEditor::changeCurrent);
+    return box;
 }
 
-void TemplateEditor::fill()
+QWidget* TemplateEditor::buildButtons()
 {
-    const int row = m_table->currentRow();
-    m_table->setRowCount(static_cast<int>(m_items.size()));
-    for (std::size_t i = 0; i < m_items.size(); ++i) {
-        const Exercise* exercise = m_library.exercise(m_items[i].exercise);
-        const auto at = static_cast<int>(i);
-        m_table->setItem(
-            at, 0, new QTableWidgetItem(exercise == nullptr ? QString() : plain(exercise->name)));
-        m_table->setItem(at, 1, new QTableWidgetItem(locale().toString(m_items[i].sets)));
-    }
-    m_table->setCurrentCell(std::clamp(row, 0, std::max(0, m_table->rowCount() - 1)), 0);
+    auto* box = new QWidget;
+    auto* row = new QHBoxLayout(box);
+    row->setContentsMargins(0, 0, 0, 0);
+    const auto addButton = [&](const QString& text, const QString& name, auto&& action) {
+        auto* button = new QPushButton(text);
+        button->setObjectName(name);
+        row->addWidget(button);
+        connect(button, &QPushButton::clicked, this, action);
+    };
+    addButton(tr("Up"), QStringLiteral("templateUp"), [this] { move(-1); });
+    addButton(tr("Down"), QStringLiteral("templateDown"), [this] { move(1); });
+    addButton(tr("Take out"), QStringLiteral("templateRemove"), [this] { removeCurrent(); });
+    return box;
 }
 
-void TemplateEditor::addTyped()
+QWidget* TemplateEditor::buildAdding()
 {
-    const QString wanted = m_add->text().trimmed();
-    const auto found = std::find_if(
-        m_library.exercises.begin(), m_library.exercises.end(), [&](const Exercise& exercise) {
-            return plain(exercise.name).compare(wanted, Qt::CaseInsensitive) == 0;
-        });
-    if (found == m_library.exercises.end()) {
-        m_hint->setText(tr("There is no exercise \"%1\"; choose one of the list.").arg(wanted));
+    auto* box = new QWidget;
+    auto* column = new QVBoxLayout(box);
+    column->setContentsMargins(0, 0, 0, 0);
+    auto* label = new QLabel(tr("&Add exercise"));
+    label->setBuddy(m_filter);
+    m_filter->setObjectName(QStringLiteral("templateFilter"));
+    m_filter->setAccessibleName(tr("Find an exercise to add"));
+    m_filter->setPlaceholderText(tr("Type a part of its name"));
+    m_filter->installEventFilter(this);
+    m_found->setObjectName(QStringLiteral("templateFound"));
+    m_found->setAccessibleName(tr("Exercises found"));
+    m_found->installEventFilter(this);
+    column->addWidget(label);
+    column->addWidget(m_filter);
+    column->addWidget(m_found, 1);
+    connect(m_filter, &QLineEdit::textChanged, this, &TemplateEditor::findExercises);
+    connect(m_found, &QListWidget::itemDoubleClicked, this, [this] {
+        addFound(m_found->currentRow());
+    });
+    return box;
+}
+
+void TemplateEditor::setTemplate(const FloorReference& reference,
+                                 ClassId groupClass,
+                                 const FloorTemplate& items)
+{
+    m_reference = &reference;
+    const bool isOther = groupClass != m_class;
+    if (m_isEdited && !isOther) {
         return;
     }
-    std::vector<TemplateItem> items = m_items;
-    const bool isThere = std::any_of(items.begin(), items.end(), [&](const TemplateItem& item) {
-        return item.exercise == found->id;
-    });
-    if (!isThere) {
-        items.push_back({found->id, kFirstSets, std::nullopt});
-        Q_EMIT edited(items);
+    const int row = isOther ? 0 : std::max(m_list->currentRow(), 0);
+    m_class = groupClass;
+    m_items = items.items;
+    m_isEdited = false;
+    if (items.isProposed) {
+        m_notice->setText(
+            tr("Proposed from the last %n meetings; not kept yet.", nullptr, items.meetingsSeen));
+    } else {
+        m_notice->setText(m_items.empty() ? tr("Nothing yet: add the exercises of this class.")
+                                          : QString());
     }
-    m_add->clear();
+    m_notice->setVisible(!m_notice->text().isEmpty());
+    showItems(row);
+    m_keep->setEnabled(items.isProposed);
 }
 
-bool TemplateEditor::changeRow(int key, bool isControl)
+QString TemplateEditor::lineOf(const TemplateItem& item) const
 {
-    const int row = m_table->currentRow();
-    if (row < 0 || row >= static_cast<int>(m_items.size())) {
-        return false;
+    const QString name = exerciseName(*m_reference, item.exercise);
+    const QString sets = tr("%n sets", nullptr, item.sets);
+    return item.reps ? tr("%1: %2 of %3").arg(name, sets, QLocale().toString(*item.reps))
+                     : tr("%1: %2").arg(name, sets);
+}
+
+void TemplateEditor::showItems(int current)
+{
+    const QSignalBlocker blocker(m_list);
+    m_list->clear();
+    for (const TemplateItem& item : m_items) {
+        m_list->addItem(lineOf(item));
     }
-    std::vector<TemplateItem> items = m_items;
-    const auto at = items.begin() + row;
-    int next = row;
-    if (key == Qt::Key_Plus || key == Qt::Key_Minus) {
-        at->sets = std::clamp(at->sets + (key == Qt::Key_Plus ? 1 : -1), 1, kMostSets);
-    } else if (key == Qt::Key_Delete) {
-        items.erase(at);
-    } else if (isControl && key == Qt::Key_Up && row > 0) {
-        std::iter_swap(at, at - 1);
-        next = row - 1;
-    } else if (isControl && key == Qt::Key_Down && row + 1 < static_cast<int>(items.size())) {
-        std::iter_swap(at, at + 1);
-        next = row + 1;
-    } else {
-        return false;
+    m_list->setCurrentRow(std::min(current, m_list->count() - 1));
+    showCurrent();
+}
+
+TemplateItem* TemplateEditor::current()
+{
+    const int row = m_list->currentRow();
+    return row < 0 ? nullptr : &m_items[static_cast<std::size_t>(row)];
+}
+
+void TemplateEditor::showCurrent()
+{
+    const QSignalBlocker sets(m_sets);
+    const QSignalBlocker reps(m_reps);
+    const TemplateItem* item = current();
+    const Exercise* exercise =
+        item == nullptr ? nullptr : m_reference->library.exercise(item->exercise);
+    m_sets->setEnabled(item != nullptr);
+    // A target in seconds or metres is not a number of reps.
+    m_reps->setEnabled(exercise != nullptr && exercise->amount == AmountKind::Reps);
+    m_sets->setValue(item == nullptr ? 1 : item->sets);
+    m_reps->setValue(item == nullptr ? 0 : item->reps.value_or(0));
+}
+
+void TemplateEditor::edited(int current)
+{
+    m_isEdited = true;
+    m_keep->setEnabled(true);
+    showItems(current);
+}
+
+void TemplateEditor::changeCurrent()
+{
+    if (TemplateItem* item = current()) {
+        item->sets = m_sets->value();
+        item->reps = m_reps->value() == 0 ? std::nullopt : std::optional(m_reps->value());
+        edited(m_list->currentRow());
     }
-    Q_EMIT edited(items);
-    m_table->setCurrentCell(std::min(next, m_table->rowCount() - 1), 0);
-    return true;
+}
+
+void TemplateEditor::move(int step)
+{
+    const int from = m_list->currentRow();
+    const int to = from + step;
+    if (from < 0 || to < 0 || to >= m_list->count()) {
+        return;
+    }
+    std::swap(m_items[static_cast<std::size_t>(from)], m_items[static_cast<std::size_t>(to)]);
+    edited(to);
+}
+
+void TemplateEditor::removeCurrent()
+{
+    const int row = m_list->currentRow();
+    if (row >= 0) {
+        m_items.erase(m_items.begin() + row);
+        edited(row);
+    }
+}
+
+void TemplateEditor::findExercises(const QString& text)
+{
+    m_found->clear();
+    const QString wanted = text.trimmed();
+    if (wanted.isEmpty() || m_reference == nullptr) {
+        return;
+    }
+    for (const Exercise& exercise : m_reference->library.exercises) {
+        const QString name = QString::fromStdString(exercise.name);
+        if (exercise.isHidden || !name.contains(wanted, Qt::CaseInsensitive)) {
+            continue;
+        }
+        auto* line = new QListWidgetItem(name, m_found);
+        line->setData(Qt::UserRole, QVariant::fromValue(qlonglong{exercise.id.value}));
+        if (m_found->count() == kMostFound) {
+            break;
+        }
+    }
+    m_found->setCurrentRow(0);
+}
+
+void TemplateEditor::addFound(int row)
+{
+    if (const QListWidgetItem* line = m_found->item(row)) {
+        add(ExerciseId{line->data(Qt::UserRole).toLongLong()});
+        m_filter->clear();
+        m_filter->setFocus();
+    }
+}
+
+void TemplateEditor::add(ExerciseId exercise)
+{
+    const auto known = std::find_if(m_items.begin(), m_items.end(), [&](const auto& item) {
+        return item.exercise == exercise;
+    });
+    if (known != m_items.end()) {
+        showItems(static_cast<int>(known - m_items.begin())); // once is enough: more sets instead
+        return;
+    }
+    m_items.push_back({exercise, 3, std::nullopt});
+    edited(static_cast<int>(m_items.size()) - 1);
 }
 
 bool TemplateEditor::eventFilter(QObject* watched, QEvent* event)
 {
-    if (event->type() == QEvent::KeyPress) {
-        const auto* key = static_cast<QKeyEvent*>(event);
-        if (changeRow(key->key(), (key->modifiers() & Qt::ControlModifier) != 0)) {
+    if (event->type() != QEvent::KeyPress) {
+        return QWidget::eventFilter(watched, event);
+    }
+    const auto* key = static_cast<QKeyEvent*>(event);
+    if (watched == m_list) {
+        const bool isMove = key->modifiers().testFlag(Qt::AltModifier);
+        if (isMove && (key->key() == Qt::Key_Up || key->key() == Qt::Key_Down)) {
+            move(key->key() == Qt::Key_Up ? -1 : 1);
             return true;
         }
+        if (key->key() == Qt::Key_Delete) {
+            removeCurrent();
+            return true;
+        }
+        return false;
     }
-    return QWidget::eventFilter(watched, event);
+    if (isEnter(key->key())) {
+        addFound(std::max(m_found->currentRow(), 0));
+        return true;
+    }
+    if (watched == m_filter && key->key() == Qt::Key_Down && m_found->count() > 0) {
+        m_found->setFocus();
+        return true;
+    }
+    return false;
 }
 
 } // namespace levelbar::ui
