@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QByteArray>
 #include <QLocale>
+#include <QSettings>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QtTest/QTest>
@@ -47,7 +48,7 @@ int main(int argc, char** argv)
     qputenv("TZ", "UTC");
     // Settings of the tests must not meet those of the one who runs them.
     const QTemporaryDir settings;
-    qputenv("XDG_CONFIG_HOME", settings.path().toLocal8Bit());
+    QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, settings.path());
     ::testing::InitGoogleMock(&argc, argv);
     QStandardPaths::setTestModeEnabled(true);
     QLocale::setDefault(QLocale::c());

@@ -20,6 +20,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
+#include <QSettings>
 #include <QTemporaryDir>
 #include <QtTest/QTest>
 
@@ -43,6 +44,7 @@ protected:
     void SetUp() override
     {
         ASSERT_TRUE(m_folder.isValid());
+        QSettings().clear();
         m_path = m_folder.filePath(QStringLiteral("gym.levelbar")).toStdString();
         m_logbook = storage::Logbook::create(m_path, kClassMoment);
         bench = exercise("Barbell bench press");

@@ -291,6 +291,9 @@ TEST_F(ClassFloorTest, ThePageIsPaintedWithThirtyPeopleAndFollowsTheCursor)
     }
     press(Qt::Key_PageDown);
     EXPECT_TRUE(grid->viewport()->rect().contains(grid->visualRect(grid->currentIndex())));
+    m_page->resize(900, 500);
+    QCoreApplication::processEvents();
+    EXPECT_TRUE(grid->viewport()->rect().contains(grid->visualRect(grid->currentIndex())));
     EXPECT_GE(grid->columnWidth(0),
               grid->fontMetrics().horizontalAdvance(QStringLiteral("62.5 kg × 12")));
     const QImage painted = m_page->grab().toImage();

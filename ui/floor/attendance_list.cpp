@@ -28,6 +28,7 @@ AttendanceList::AttendanceList(QWidget* parent)
     m_list->setAccessibleName(tr("Who came"));
     m_list->setModel(m_model);
     m_list->setUniformItemSizes(true);
+    m_list->setSpacing(2);
     m_list->setTextElideMode(Qt::ElideRight);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->installEventFilter(this);

@@ -52,6 +52,7 @@ FloorBar::FloorBar(Day today, QWidget* parent)
     m_day->setCalendarPopup(true);
     m_day->setKeyboardTracking(false); // a half-typed date is not a day to look up
     m_day->setDateRange(QDate(1900, 1, 1), QDate(2100, 12, 31));
+    m_day->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("Wed 30 Sep 2026")) + 64);
     m_day->setDisplayFormat(QStringLiteral("ddd d MMM yyyy"));
     m_new->setObjectName(QStringLiteral("floorNewClass"));
     m_new->setCheckable(true);
@@ -148,8 +149,9 @@ void FloorBar::setClasses(const std::vector<storage::GroupClass>& classes)
     }
 }
 
-void FloorBar::choose(ClassId groupClass)
+void FloorBar::choose(ClassId groupClass, Day day)
 {
+    m_day->setDate(dateOf(day));
     m_class->setCurrentIndex(m_class->findData(QVariant::fromValue(qlonglong{groupClass.value})));
 }
 

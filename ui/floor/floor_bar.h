@@ -27,7 +27,7 @@ public:
 
     // Keeps the chosen class when it is still there.
     void setClasses(const std::vector<storage::GroupClass>& classes);
-    void choose(ClassId groupClass);
+    void choose(ClassId groupClass, Day day);
 
     [[nodiscard]] std::optional<ClassId> chosenClass() const;
     [[nodiscard]] Day chosenDay() const;

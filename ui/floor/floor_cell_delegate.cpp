@@ -52,7 +52,7 @@ void paintText(QPainter& painter, const QStyleOptionViewItem& option, const QMod
     font.setBold(isDraft);
     painter.setFont(font);
     painter.setPen(isDone || isDraft ? ink : dimTextColour(option.palette));
-    const QRect rect = option.rect.adjusted(kPadding + kMark + kPadding / 2, 0, -kPadding / 2, 0);
+    const QRect rect = option.rect.adjusted(2 * kPadding + kMark, 0, -kPadding / 2, 0);
     QString text = index.data(Qt::DisplayRole).toString();
     const QFontMetrics metrics(font);
     text = metrics.elidedText(text, Qt::ElideRight, rect.width());
@@ -125,7 +125,7 @@ QSize FloorCellDelegate::sizeHint(const QStyleOptionViewItem& option,
 {
     const QFontMetrics metrics(option.font);
     const int text = metrics.horizontalAdvance(index.data(Qt::DisplayRole).toString());
-    return {text + 3 * kPadding + kMark, metrics.height() + 2 * kPadding};
+    return {text + 3 * kPadding + kMark + kPadding / 2, metrics.height() + 2 * kPadding};
 }
 
 } // namespace levelbar::ui

@@ -143,7 +143,11 @@ FloorEntry::Outcome FloorEntry::refuse(const CellKey& key, const QString& senten
     Draft draft = m_model.draft(key).value_or(Draft{});
     draft.fault = sentence;
     m_model.setDraft(key, draft);
-    Q_EMIT refused(sentence);
+    // The cursor may be elsewhere by the time it is read: it says where.
+    Q_EMIT refused(tr("%1, %2: %3")
+                       .arg(personName(m_model.reference(), key.member),
+                            placeText(m_model.reference(), {key.exercise, key.number, key.side}),
+                            sentence));
     return Outcome::Refused;
 }
 

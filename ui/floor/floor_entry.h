@@ -44,7 +44,7 @@ public:
 Q_SIGNALS:
     // What was saved or taken back.
     void said(const QString& sentence);
-    // Why something was not done. The cell it belongs to holds the same sentence.
+    // Why something was not done, and where. The cell holds the same sentence.
     void refused(const QString& sentence);
 
 private:

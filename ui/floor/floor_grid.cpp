@@ -6,9 +6,10 @@
 #include "ui/floor/floor_colours.h"
 #include "ui/floor/floor_header.h"
 
+#include <QAbstractButton>
 #include <QKeyEvent>
 #include <QLabel>
-#include <QScrollBar>
+#include <QPainter>
 
 #include <algorithm>
 
@@ -17,7 +18,8 @@ namespace levelbar::ui {
 namespace {
 
 constexpr int kWidestColumn = 190;
-constexpr int kWidestName = 240;
+constexpr int kBesideText = 32; // mark and margins
+constexpr int kNoteMargin = 14; // its frame and margins
 
 // What the grid wants before any shortcut of the window gets it.
 bool isOurs(const QKeyEvent& event)
@@ -45,6 +47,7 @@ FloorGrid::FloorGrid(FloorModel& model, FloorEntry& entry, QWidget* parent)
     setObjectName(QStringLiteral("floorGrid"));
     setAccessibleName(tr("Planned and done sets, one row a person"));
     setHorizontalHeader(new FloorHeader(this));
+    setVerticalHeader(new FloorNames(this));
     setModel(&model);
     setItemDelegate(new FloorCellDelegate(this));
     setSelectionMode(QAbstractItemView::SingleSelection);
@@ -53,16 +56,17 @@ FloorGrid::FloorGrid(FloorModel& model, FloorEntry& entry, QWidget* parent)
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     setShowGrid(false);
     setCornerButtonEnabled(false);
-    verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    verticalHeader()->setSectionsClickable(false);
-    verticalHeader()->setHighlightSections(true);
-    verticalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    verticalHeader()->setMaximumWidth(kWidestName);
-    verticalHeader()->setDefaultSectionSize(fontMetrics().height() * 2);
+    m_corner = findChild<QAbstractButton*>(QString(), Qt::FindDirectChildrenOnly);
+    if (m_corner != nullptr) {
+        m_corner->installEventFilter(this);
+    }
     m_fault->setObjectName(QStringLiteral("floorCellFault"));
     m_fault->setAutoFillBackground(true);
+    m_fault->setBackgroundRole(QPalette::Base);
+    m_fault->setForegroundRole(QPalette::Text);
     m_fault->setFrameShape(QFrame::Box);
     m_fault->setMargin(4);
+    m_fault->setWordWrap(true);
     m_fault->setAttribute(Qt::WA_TransparentForMouseEvents);
     m_fault->hide();
     connect(&model, &QAbstractItemModel::modelReset, this, &FloorGrid::fitColumns);
@@ -86,7 +90,7 @@ void FloorGrid::fitColumns()
 {
     QStyleOptionViewItem option;
     initViewItemOption(&option);
-    int width = option.fontMetrics.horizontalAdvance(QStringLiteral("62.5 kg × 12")) + 28;
+    int width = option.fontMetrics.horizontalAdvance(QStringLiteral("62.5 kg × 12")) + kBesideText;
     for (int column = 0; column < m_model.columnCount(); ++column) {
         for (int row = 0; row < m_model.rowCount(); ++row) {
             const QModelIndex index = m_model.index(row, column);
@@ -104,11 +108,14 @@ void FloorGrid::placeFault()
         return;
     }
     QPalette colours = palette();
-    colours.setColor(QPalette::Window, palette().color(QPalette::Base));
-    colours.setColor(QPalette::WindowText, faultColour(palette()));
+    for (const auto role : {QPalette::WindowText, QPalette::Text}) {
+        colours.setColor(role, faultColour(palette()));
+    }
     m_fault->setPalette(colours);
     m_fault->setText(sentence);
-    m_fault->adjustSize();
+    const int natural = m_fault->fontMetrics().horizontalAdvance(sentence) + kNoteMargin;
+    m_fault->setFixedWidth(std::min(natural, viewport()->width()));
+    m_fault->setFixedHeight(m_fault->heightForWidth(m_fault->width()));
     const QRect cell = visualRect(currentIndex());
     const bool fitsBelow = cell.bottom() + m_fault->height() < viewport()->height();
     const int top = fitsBelow ? cell.bottom() + 1 : cell.top() - m_fault->height();
@@ -126,6 +133,24 @@ bool FloorGrid::event(QEvent* event)
         return true;
     }
     return QTableView::event(event);
+}
+
+// The corner carries the heading of the names, in the same colours as they.
+bool FloorGrid::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched != m_corner || event->type() != QEvent::Paint) {
+        return QTableView::eventFilter(watched, event);
+    }
+    constexpr int kMargin = 12;
+    QPainter painter(m_corner);
+    const QRect rect = m_corner->rect();
+    painter.fillRect(rect, groupColour(palette(), true));
+    painter.setPen(lineColour(palette()));
+    painter.drawLine(rect.bottomLeft(), rect.bottomRight());
+    painter.setPen(dimTextColour(palette()));
+    painter.drawText(
+        rect.adjusted(kMargin, 0, 0, -kMargin / 3), Qt::AlignLeft | Qt::AlignBottom, tr("Person"));
+    return true;
 }
 
 void FloorGrid::keyPressEvent(QKeyEvent* event)
@@ -241,9 +266,22 @@ void FloorGrid::focusOutEvent(QFocusEvent* event)
     QTableView::focusOutEvent(event);
 }
 
+// Another page, or the window closes: what was typed is stored first.
+void FloorGrid::hideEvent(QHideEvent* event)
+{
+    const auto key = currentKey();
+    if (key && !event->spontaneous()) {
+        m_entry.leave(*key);
+    }
+    QTableView::hideEvent(event);
+}
+
 void FloorGrid::resizeEvent(QResizeEvent* event)
 {
     QTableView::resizeEvent(event);
+    if (currentIndex().isValid()) {
+        scrollTo(currentIndex()); // a narrower window must not lose the cursor
+    }
     placeFault();
 }
 
@@ -261,6 +299,7 @@ void FloorGrid::currentChanged(const QModelIndex& current, const QModelIndex& pr
         m_entry.leave(*left);
     }
     QTableView::currentChanged(current, previous);
+    verticalHeader()->viewport()->update(); // the name of the cursor's row
     placeFault();
     Q_EMIT cursorMoved();
 }

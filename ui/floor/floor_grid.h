@@ -7,6 +7,7 @@
 
 #include <QTableView>
 
+class QAbstractButton;
 class QLabel;
 
 namespace levelbar::ui {
@@ -34,8 +35,10 @@ Q_SIGNALS:
 
 protected:
     bool event(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void scrollContentsBy(int dx, int dy) override;
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
@@ -50,6 +53,7 @@ private:
     FloorModel& m_model;
     FloorEntry& m_entry;
     QLabel* m_fault;
+    QAbstractButton* m_corner = nullptr;
 };
 
 } // namespace levelbar::ui

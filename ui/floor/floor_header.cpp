@@ -15,8 +15,75 @@ namespace {
 
 constexpr int kPadding = 6;
 constexpr int kNameLines = 2;
+constexpr int kShortestName = 8; // in widths of a digit
+constexpr int kLongestName = 28;
+
+// On two lines when that is enough, else on one with its end left out.
+void paintName(QPainter& painter, const QRect& place, const QString& name)
+{
+    constexpr int kWrapped = Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap;
+    const QFontMetrics metrics = painter.fontMetrics();
+    const QRect needed = metrics.boundingRect(place, kWrapped, name);
+    if (needed.height() <= metrics.height() * kNameLines && needed.width() <= place.width()) {
+        painter.drawText(place, kWrapped, name);
+        return;
+    }
+    painter.drawText(place,
+                     Qt::AlignLeft | Qt::AlignBottom,
+                     metrics.elidedText(name, Qt::ElideRight, place.width()));
+}
 
 } // namespace
+
+FloorNames::FloorNames(QWidget* parent)
+    : QHeaderView(Qt::Vertical, parent)
+{
+    setSectionResizeMode(QHeaderView::Fixed);
+    setSectionsClickable(false);
+    setDefaultSectionSize(fontMetrics().height() * 7 / 4);
+}
+
+QSize FloorNames::sizeHint() const
+{
+    QFont bold = font();
+    bold.setBold(true);
+    const QFontMetrics metrics(bold);
+    int widest = metrics.horizontalAdvance(QLatin1Char('0')) * kShortestName;
+    for (int row = 0; model() != nullptr && row < count(); ++row) {
+        widest = std::max(widest,
+                          metrics.horizontalAdvance(
+                              model()->headerData(row, orientation(), Qt::DisplayRole).toString()));
+    }
+    const int limit = metrics.horizontalAdvance(QLatin1Char('0')) * kLongestName;
+    return {std::min(widest, limit) + 3 * kPadding, 0};
+}
+
+void FloorNames::paintSection(QPainter* painter, const QRect& rect, int logicalIndex) const
+{
+    const bool isCurrent =
+        selectionModel() != nullptr && selectionModel()->currentIndex().row() == logicalIndex;
+    painter->save();
+    painter->fillRect(rect, groupColour(palette(), true));
+    if (isCurrent) {
+        painter->fillRect(QRect(rect.left(), rect.top(), kPadding / 2, rect.height()),
+                          palette().color(QPalette::Highlight));
+    }
+    QFont written = font();
+    written.setBold(isCurrent);
+    painter->setFont(written);
+    painter->setPen(palette().color(QPalette::Text));
+    const QRect place = rect.adjusted(2 * kPadding, 0, -kPadding, 0);
+    painter->drawText(
+        place,
+        Qt::AlignLeft | Qt::AlignVCenter,
+        painter->fontMetrics().elidedText(
+            model()->headerData(logicalIndex, orientation(), Qt::DisplayRole).toString(),
+            Qt::ElideRight,
+            place.width()));
+    painter->setPen(lineColour(palette()));
+    painter->drawLine(rect.bottomLeft(), rect.bottomRight());
+    painter->restore();
+}
 
 FloorHeader::FloorHeader(QWidget* parent)
     : QHeaderView(Qt::Horizontal, parent)
@@ -46,8 +113,7 @@ QRect FloorHeader::exerciseRect(int column, const QRect& section) const
         ++last;
     }
     const int left = std::max(sectionViewportPosition(first), 0);
-    const int right =
-        std::min(sectionViewportPosition(last) + sectionSize(last), viewport()->width());
+    const int right = sectionViewportPosition(last) + sectionSize(last);
     return {left, section.top(), right - left, fontMetrics().height() * kNameLines + kPadding};
 }
 
@@ -65,9 +131,9 @@ void FloorHeader::paintSection(QPainter* painter, const QRect& rect, int logical
     bold.setBold(true);
     painter->setFont(bold);
     painter->setPen(palette().color(QPalette::Text));
-    painter->drawText(name.adjusted(kPadding, kPadding / 2, -kPadding, 0),
-                      Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap,
-                      head(FloorModel::ExerciseNameRole).toString());
+    paintName(*painter,
+              name.adjusted(kPadding, kPadding / 2, -kPadding, 0),
+              head(FloorModel::ExerciseNameRole).toString());
 
     painter->setFont(font());
     painter->setPen(dimTextColour(palette()));

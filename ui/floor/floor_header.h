@@ -6,6 +6,20 @@
 
 namespace levelbar::ui {
 
+// The names on the left, which never scroll away; the one of the cursor's row stands out.
+class FloorNames : public QHeaderView {
+    Q_OBJECT
+
+public:
+    explicit FloorNames(QWidget* parent = nullptr);
+
+    // As wide as the longest name, up to a limit.
+    [[nodiscard]] QSize sizeHint() const override;
+
+protected:
+    void paintSection(QPainter* painter, const QRect& rect, int logicalIndex) const override;
+};
+
 // Column heads in two storeys: the exercise across all its sets, which stays in sight while the
 // grid is scrolled sideways, and below it the set and side.
 class FloorHeader : public QHeaderView {
@@ -20,7 +34,7 @@ protected:
     void paintSection(QPainter* painter, const QRect& rect, int logicalIndex) const override;
 
 private:
-    // Where the exercise of that column stands in the viewport, as far as it can be seen.
+    // Where the exercise of that column stands in the viewport, without what is scrolled away.
     [[nodiscard]] QRect exerciseRect(int column, const QRect& section) const;
 };
 

@@ -41,6 +41,12 @@ FloorPage::FloorPage(Workspace& workspace, QWidget* parent)
     connectParts();
 }
 
+// The grid works on members of this page, which end before its child widgets do.
+FloorPage::~FloorPage()
+{
+    delete m_grid;
+}
+
 void FloorPage::build()
 {
     m_hint->setObjectName(QStringLiteral("floorHint"));
@@ -51,6 +57,7 @@ void FloorPage::build()
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_hint);
     column->addWidget(m_grid, 1);
+    column->addWidget(new KnownLegend);
 
     auto* parts = new QSplitter;
     parts->setObjectName(QStringLiteral("floorParts"));
@@ -59,7 +66,7 @@ void FloorPage::build()
     parts->addWidget(m_template);
     parts->setStretchFactor(1, 1);
     const int unit = fontMetrics().horizontalAdvance(QLatin1Char('0'));
-    parts->setSizes({28 * unit, 100 * unit, 34 * unit});
+    parts->setSizes({24 * unit, 110 * unit, 34 * unit});
     m_attendance->setMinimumWidth(18 * unit);
     m_template->setMinimumWidth(30 * unit);
     m_template->hide();
@@ -94,6 +101,14 @@ void FloorPage::connectParts()
     auto* next = new QShortcut(Qt::Key_F6, this);
     next->setContext(Qt::WidgetWithChildrenShortcut);
     connect(next, &QShortcut::activated, this, &FloorPage::nextPart);
+}
+
+void FloorPage::openClass(ClassId groupClass, Day day)
+{
+    if (m_isStale) {
+        refresh(true);
+    }
+    m_bar->choose(groupClass, day);
 }
 
 void FloorPage::showEvent(QShowEvent* event)
@@ -150,8 +165,14 @@ void FloorPage::restoreCursor(const std::optional<CellKey>& key)
     if (m_grid->currentKey()) {
         return;
     }
-    const QModelIndex same = key ? m_model.indexOf(*key) : QModelIndex();
-    m_grid->goTo(same.isValid() ? same : m_model.nextOpen({}));
+    QModelIndex place = key ? m_model.indexOf(*key) : QModelIndex();
+    if (!place.isValid()) {
+        place = m_model.nextOpen({});
+    }
+    if (!place.isValid() && m_model.rowCount() > 0 && m_model.columnCount() > 0) {
+        place = m_model.index(0, 0);
+    }
+    m_grid->goTo(place);
 }
 
 void FloorPage::showHint()
@@ -255,7 +276,7 @@ void FloorPage::addClass(const QString& name)
     }));
     if (went) {
         m_bar->closeNewClass();
-        m_bar->choose(added);
+        m_bar->choose(added, m_bar->chosenDay());
     }
 }
 

@@ -24,9 +24,14 @@ class TemplateEditor;
 // from the keyboard. Looking writes nothing; everything shown is in the logbook.
 class FloorPage : public QWidget {
     Q_OBJECT
+    Q_DISABLE_COPY_MOVE(FloorPage)
 
 public:
     explicit FloorPage(Workspace& workspace, QWidget* parent = nullptr);
+    ~FloorPage() override;
+
+    // Shows that class on that day; writes nothing.
+    void openClass(ClassId groupClass, Day day);
 
 protected:
     void showEvent(QShowEvent* event) override;

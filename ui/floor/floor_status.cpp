@@ -109,19 +109,16 @@ FloorStatus::FloorStatus(QWidget* parent)
     auto* caution = new QLabel(
         tr("Pain stops the set. A maximal try needs clearance, and a spotter or safeties."));
     caution->setObjectName(QStringLiteral("floorCaution"));
-    caution->setMinimumWidth(1);
+    caution->setWordWrap(true);
 
     auto* first = new QHBoxLayout;
     first->addWidget(m_place, 1);
     first->addWidget(m_progress);
-    auto* last = new QHBoxLayout;
-    last->addWidget(caution, 1);
-    last->addWidget(new KnownLegend);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addLayout(first);
     layout->addWidget(m_said);
-    layout->addLayout(last);
+    layout->addWidget(caution);
 }
 
 void FloorStatus::showPlace(const QString& person, const QString& set, const QString& plan)
