@@ -20,6 +20,24 @@ bool haveSameShape(const FloorSheet& a, const FloorSheet& b)
                       [](const FloorRow& x, const FloorRow& y) { return x.member == y.member; });
 }
 
+// What a cell is drawn from beside its text.
+QVariant doneData(const FloorCell& cell, int role)
+{
+    using State = FloorModel::CellState;
+    switch (role) {
+    case FloorModel::StateRole: {
+        const State unknown = cell.planned ? State::Open : State::Blank;
+        return static_cast<int>(cell.done ? State::Done : unknown);
+    }
+    case FloorModel::KnownRole:
+        return cell.done ? QVariant(static_cast<int>(cell.done->performed.known)) : QVariant();
+    case FloorModel::IsFailedRole:
+        return cell.done && cell.done->performed.reps == 0;
+    default:
+        return {};
+    }
+}
+
 } // namespace
 
 void FloorModel::setReference(FloorReference reference)
@@ -182,36 +200,27 @@ QVariant FloorModel::data(const QModelIndex& index, int role) const
     if (!key) {
         return {};
     }
-    const FloorCell& cell = cellAt(index);
-    const auto typed = draft(*key);
-    const bool isDraft = typed && (typed->isLoad || !typed->text().isEmpty());
+    const Draft typed = draft(*key).value_or(Draft{});
+    const bool isDraft = typed.isLoad || !typed.text().isEmpty();
     switch (role) {
     case Qt::DisplayRole:
         if (isDraft) {
-            return typed->isLoad ? tr("load %1").arg(typed->text()) : typed->text();
+            return typed.isLoad ? tr("load %1").arg(typed.text()) : typed.text();
         }
         return shownText(index);
     case Qt::AccessibleTextRole:
         return spokenText(index);
-    case StateRole:
-        return static_cast<int>(cell.done      ? CellState::Done
-                                : cell.planned ? CellState::Open
-                                               : CellState::Blank);
-    case KnownRole:
-        return cell.done ? QVariant(static_cast<int>(cell.done->performed.known)) : QVariant();
-    case IsFailedRole:
-        return cell.done && cell.done->performed.reps == 0;
     case IsDraftRole:
         return isDraft;
     case Qt::ToolTipRole:
     case FaultRole:
-        return typed ? typed->fault : QString();
+        return typed.fault;
     case StartsExerciseRole:
         return startsExercise(index.column());
     case IsOddExerciseRole:
         return isOddExercise(index.column());
     default:
-        return {};
+        return doneData(cellAt(index), role);
     }
 }
 

@@ -71,7 +71,8 @@ public:
             place({set.member, set.exercise, set.number, set.side}).planned = set;
         }
         placeDone(planned, done);
-        layOut();
+        addColumns();
+        addRows();
     }
 
 private:
@@ -118,7 +119,7 @@ private:
         }
     }
 
-    void layOut()
+    void addColumns()
     {
         for (const ExerciseId exercise : m_order) {
             const Extent& extent = m_extents.at(exercise);
@@ -132,6 +133,10 @@ private:
                 }
             }
         }
+    }
+
+    void addRows()
+    {
         for (const storage::Attendance& attendance : m_sheet.attendance) {
             if (attendance.came.value_or(false)) {
                 m_members.insert(attendance.member);
