@@ -88,7 +88,7 @@ std::filesystem::path Application::makeDemo()
                    ("levelbar-demo-" + QUuid::createUuid().toString(QUuid::Id128).toStdString());
     std::filesystem::create_directory(m_demoFolder);
     std::filesystem::permissions(m_demoFolder, std::filesystem::perms::owner_all);
-    const std::filesystem::path path = m_demoFolder / "demo.levelbar";
+    std::filesystem::path path = m_demoFolder / "demo.levelbar";
     storage::Logbook logbook = storage::Logbook::create(path, m_clock.now());
     storage::ImportRequest request;
     request.members = {"members.csv", resources::demoMembersCsv()};

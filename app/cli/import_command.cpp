@@ -80,6 +80,36 @@ void printFaults(const storage::ImportReport& report)
     }
 }
 
+namespace {
+
+// Prints the outcome; the exit status.
+int tell(const storage::ImportReport& report, const ImportOptions& options)
+{
+    const bool isSound = report.faults.empty();
+    for (const std::string& notice : report.passedOver) {
+        fmt::print(stderr, "{}\n", notice);
+    }
+    printFaults(report);
+    if (options.json) {
+        fmt::print("{}\n", reportJson(report, isSound && !options.dryRun).dump(2));
+        return isSound ? kDone : kInputAtFault;
+    }
+    if (!isSound) {
+        fmt::print(stderr, "Nothing was written: {} faults.\n", report.faults.size());
+        return kInputAtFault;
+    }
+    printCounts("people", report.members);
+    printCounts("sets", report.sets);
+    printCounts("trials", report.tests);
+    fmt::print("{} classes and {} exercises added.{}\n",
+               report.classesAdded,
+               report.exercisesAdded,
+               options.dryRun ? " A dry run: nothing was written." : "");
+    return kDone;
+}
+
+} // namespace
+
 int runImport(const ImportOptions& options, const Clock& clock)
 {
     if (options.members.empty() && options.sets.empty() && options.tests.empty()) {
@@ -114,29 +144,8 @@ int runImport(const ImportOptions& options, const Clock& clock)
     request.update = options.update;
     request.dryRun = options.dryRun;
     const storage::ImportReport report = storage::importCsv(logbook, request, clock.now);
-    const bool isWritten = report.faults.empty() && !options.dryRun;
     logbook.close();
-
-    for (const std::string& notice : report.passedOver) {
-        fmt::print(stderr, "{}\n", notice);
-    }
-    printFaults(report);
-    if (options.json) {
-        fmt::print("{}\n", reportJson(report, isWritten).dump(2));
-        return report.faults.empty() ? kDone : kInputAtFault;
-    }
-    if (!report.faults.empty()) {
-        fmt::print(stderr, "Nothing was written: {} faults.\n", report.faults.size());
-        return kInputAtFault;
-    }
-    printCounts("people", report.members);
-    printCounts("sets", report.sets);
-    printCounts("trials", report.tests);
-    fmt::print("{} classes and {} exercises added.{}\n",
-               report.classesAdded,
-               report.exercisesAdded,
-               options.dryRun ? " A dry run: nothing was written." : "");
-    return kDone;
+    return tell(report, options);
 }
 
 } // namespace levelbar::cli

@@ -60,6 +60,90 @@ std::string checkDate(const std::string& text)
     return day ? std::string() : sentence(day.error());
 }
 
+// What the command line says, filled in by CLI11.
+struct Options {
+    NewOptions fresh;
+    ImportOptions import;
+    ReviewOptions review;
+    CheckOptions check;
+    std::string on;
+    std::string logbook;
+    std::string other; // a folder, a file or a person's id
+};
+
+void addLogbook(CLI::App* command, std::string& logbook, const char* what)
+{
+    command->add_option("LOGBOOK", logbook, what)->required();
+}
+
+void addWriting(Commands& commands, Options& o, const Clock& clock)
+{
+    CLI::App* command =
+        commands.add("new", "Make an empty logbook", [&] { return runNew(o.fresh, clock); });
+    addLogbook(command, o.fresh.logbook, "The file to make");
+    command->add_flag("--demo", o.fresh.demo, "With the invented gym in it");
+
+    command = commands.add("import", "Take people, sets and tests in from CSV", [&] {
+        return runImport(o.import, clock);
+    });
+    addLogbook(command, o.import.logbook, "The logbook to write");
+    command->add_option("--members", o.import.members, "members.csv");
+    command->add_option("--sets", o.import.sets, "sets.csv");
+    command->add_option("--tests", o.import.tests, "tests.csv");
+    command->add_flag("--add-exercises", o.import.addExercises, "Add exercises that are not known");
+    command->add_flag("--update", o.import.update, "Let other values replace what is stored");
+    command->add_flag("--dry-run", o.import.dryRun, "Say what would happen and write nothing");
+    command->add_flag("--json", o.import.json, "Print JSON");
+
+    command = commands.add("erase", "Remove a person for good, history included", [&] {
+        return runErase(o.logbook, o.other, clock);
+    });
+    addLogbook(command, o.logbook, "The logbook to write");
+    command->add_option("--member", o.other, "The person's id")->required();
+}
+
+void addReading(Commands& commands, Options& o, const Clock& clock)
+{
+    CLI::App* command = commands.add("review", "Who to look at, strength, trends and sides", [&] {
+        if (!o.on.empty()) {
+            o.review.on = parseDay(o.on).value();
+        }
+        return runReview(o.review, clock);
+    });
+    addLogbook(command, o.review.logbook, "The logbook to read");
+    command->add_option("--on", o.on, "As it stood on this date (default: today)")
+        ->check(checkDate);
+    command->add_option("--member", o.review.members, "Print this person only (may be repeated)")
+        ->expected(1)
+        ->take_all();
+    command->add_flag("--json", o.review.json, "Print JSON");
+
+    command = commands.add("check", "Is the file sound?", [&] { return runCheck(o.check, clock); });
+    addLogbook(command, o.check.logbook, "The logbook to read");
+    command->add_flag("--json", o.check.json, "Print JSON");
+}
+
+void addCopying(Commands& commands, Options& o, const Clock& clock)
+{
+    CLI::App* command = commands.add("export", "Write members.csv, sets.csv and tests.csv", [&] {
+        return runExport(o.logbook, o.other, clock);
+    });
+    addLogbook(command, o.logbook, "The logbook to read");
+    command->add_option("DIR", o.other, "The folder to write into")->required();
+
+    command = commands.add("backup", "Copy the logbook as it stands, also while it is in use", [&] {
+        return runBackup(o.logbook, o.other, clock);
+    });
+    addLogbook(command, o.logbook, "The logbook to read");
+    command->add_option("FILE", o.other, "The copy to make")->required();
+
+    command = commands.add("restore", "Make a logbook from a backup", [&] {
+        return runRestore(o.other, o.logbook, clock);
+    });
+    command->add_option("FILE", o.other, "The backup to read")->required();
+    addLogbook(command, o.logbook, "The logbook to make");
+}
+
 } // namespace
 
 int main(int argc, char** argv)
@@ -69,72 +153,10 @@ try {
     app.set_version_flag("--version", "levelbar-cli 0.1.0");
     app.require_subcommand(1);
     Commands commands(app);
-
-    NewOptions fresh;
-    auto* command =
-        commands.add("new", "Make an empty logbook", [&] { return runNew(fresh, clock); });
-    command->add_option("LOGBOOK", fresh.logbook, "The file to make")->required();
-    command->add_flag("--demo", fresh.demo, "With the invented gym in it");
-
-    ImportOptions import;
-    command = commands.add("import", "Take people, sets and tests in from CSV", [&] {
-        return runImport(import, clock);
-    });
-    command->add_option("LOGBOOK", import.logbook, "The logbook to write")->required();
-    command->add_option("--members", import.members, "members.csv");
-    command->add_option("--sets", import.sets, "sets.csv");
-    command->add_option("--tests", import.tests, "tests.csv");
-    command->add_flag("--add-exercises", import.addExercises, "Add exercises that are not known");
-    command->add_flag("--update", import.update, "Let other values replace what is stored");
-    command->add_flag("--dry-run", import.dryRun, "Say what would happen and write nothing");
-    command->add_flag("--json", import.json, "Print JSON");
-
-    ReviewOptions review;
-    std::string on;
-    command = commands.add("review", "Who to look at, strength, trends and sides", [&] {
-        if (!on.empty()) {
-            review.on = parseDay(on).value();
-        }
-        return runReview(review, clock);
-    });
-    command->add_option("LOGBOOK", review.logbook, "The logbook to read")->required();
-    command->add_option("--on", on, "As it stood on this date (default: today)")->check(checkDate);
-    command->add_option("--member", review.members, "Print this person only (may be repeated)")
-        ->expected(1)
-        ->take_all();
-    command->add_flag("--json", review.json, "Print JSON");
-
-    std::string logbook;
-    std::string other;
-    command = commands.add("export", "Write members.csv, sets.csv and tests.csv", [&] {
-        return runExport(logbook, other, clock);
-    });
-    command->add_option("LOGBOOK", logbook, "The logbook to read")->required();
-    command->add_option("DIR", other, "The folder to write into")->required();
-
-    CheckOptions check;
-    command = commands.add("check", "Is the file sound?", [&] { return runCheck(check, clock); });
-    command->add_option("LOGBOOK", check.logbook, "The logbook to read")->required();
-    command->add_flag("--json", check.json, "Print JSON");
-
-    command = commands.add("backup", "Copy the logbook as it stands, also while it is in use", [&] {
-        return runBackup(logbook, other, clock);
-    });
-    command->add_option("LOGBOOK", logbook, "The logbook to read")->required();
-    command->add_option("FILE", other, "The copy to make")->required();
-
-    command = commands.add("restore", "Make a logbook from a backup", [&] {
-        return runRestore(other, logbook, clock);
-    });
-    command->add_option("FILE", other, "The backup to read")->required();
-    command->add_option("LOGBOOK", logbook, "The logbook to make")->required();
-
-    command = commands.add("erase", "Remove a person for good, history included", [&] {
-        return runErase(logbook, other, clock);
-    });
-    command->add_option("LOGBOOK", logbook, "The logbook to write")->required();
-    command->add_option("--member", other, "The person's id")->required();
-
+    Options options;
+    addWriting(commands, options, clock);
+    addReading(commands, options, clock);
+    addCopying(commands, options, clock);
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError& error) {

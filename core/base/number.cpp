@@ -83,7 +83,7 @@ std::string decimalText(std::int64_t units, int decimals)
 {
     const bool isNegative = units < 0;
     // The magnitude as unsigned: the most negative value has no positive twin.
-    std::uint64_t magnitude = static_cast<std::uint64_t>(units);
+    auto magnitude = static_cast<std::uint64_t>(units);
     magnitude = isNegative ? 0U - magnitude : magnitude;
     std::string digits = std::to_string(magnitude);
     const auto places = static_cast<std::size_t>(decimals);

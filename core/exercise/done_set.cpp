@@ -10,7 +10,7 @@ namespace levelbar {
 namespace {
 
 constexpr int kMostReps = 200;
-constexpr int kMostReserve = 50;
+constexpr std::int64_t kMostReserve = 50;
 
 constexpr Words<HowKnown, 4> kKnown = {{{HowKnown::Counted, "counted"},
                                         {HowKnown::Accepted, "accepted"},

@@ -62,6 +62,28 @@ const DoneSet* lastLike(std::span<const DoneSet> done, ExerciseId exercise, Side
     return place < last.size() ? last[place] : last.back();
 }
 
+PlannedSet planOne(const TemplateItem& item,
+                   const Exercise& exercise,
+                   Side side,
+                   int number,
+                   std::span<const DoneSet> done)
+{
+    PlannedSet planned;
+    planned.exercise = item.exercise;
+    planned.side = side;
+    planned.number = number;
+    planned.amount = item.reps;
+    const DoneSet* last = lastLike(done, item.exercise, side, number);
+    planned.isNew = last == nullptr;
+    if (last != nullptr) {
+        planned.load = last->performed.load;
+        if (!item.reps) {
+            planned.amount = amountOf(last->performed, exercise.amount);
+        }
+    }
+    return planned;
+}
+
 } // namespace
 
 std::vector<PlannedSet> planFromLast(MeetingId meeting,
@@ -80,21 +102,9 @@ std::vector<PlannedSet> planFromLast(MeetingId meeting,
         }
         for (int number = 1; number <= item.sets; ++number) {
             for (const Side side : sidesOf(*exercise)) {
-                PlannedSet planned;
+                PlannedSet planned = planOne(item, *exercise, side, number, done);
                 planned.meeting = meeting;
                 planned.member = member;
-                planned.exercise = item.exercise;
-                planned.side = side;
-                planned.number = number;
-                planned.amount = item.reps;
-                const DoneSet* last = lastLike(done, item.exercise, side, number);
-                planned.isNew = last == nullptr;
-                if (last != nullptr) {
-                    planned.load = last->performed.load;
-                    if (!item.reps) {
-                        planned.amount = amountOf(last->performed, exercise->amount);
-                    }
-                }
                 plan.push_back(planned);
             }
         }
@@ -127,6 +137,7 @@ std::vector<TemplateItem> templateFromHistory(std::span<const DoneSet> done)
             continue;
         }
         std::vector<int> counts;
+        counts.reserve(use.sets.size());
         for (const auto& [key, count] : use.sets) {
             counts.push_back(count);
         }
@@ -139,6 +150,7 @@ std::vector<TemplateItem> templateFromHistory(std::span<const DoneSet> done)
     std::stable_sort(
         found.begin(), found.end(), [](const auto& a, const auto& b) { return a.first > b.first; });
     std::vector<TemplateItem> items;
+    items.reserve(found.size());
     for (const auto& [people, item] : found) {
         items.push_back(item);
     }

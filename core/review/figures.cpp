@@ -83,6 +83,7 @@ StrengthFigure strengthFigure(
     std::stable_sort(figure.dots.begin(), figure.dots.end(), [](const auto& a, const auto& b) {
         return a.day < b.day;
     });
+    figure.band.reserve(fit->fit.path.size());
     for (const SmoothedStrength& past : fit->fit.path) {
         figure.band.push_back(bandPoint(past, offsetOf(side)));
     }

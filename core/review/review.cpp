@@ -63,7 +63,8 @@ std::optional<Day> lastPainIn(const ExerciseSeries& series, Day asOf)
 
 std::string percent(double value)
 {
-    return fmt::format("{:.0f}", value == 0.0 ? 0.0 : value);
+    const double rounded = std::round(value);
+    return fmt::format("{:.0f}", rounded == 0.0 ? 0.0 : rounded); // never "-0"
 }
 
 std::string tenths(double value)
@@ -188,26 +189,27 @@ void Reviewer::Working::addTestSides(const MemberHistory& history)
 {
     for (const TrialSeries& left : history.trials) {
         const TestKind* test = library->test(left.test);
-        if (left.side != Side::Left || test == nullptr || test->maximumOf ||
-            test->direction == Direction::None) {
+        const bool isMeasure = left.side == Side::Left && test != nullptr && !test->maximumOf &&
+                               test->direction != Direction::None;
+        const auto right = std::find_if(
+            history.trials.begin(), history.trials.end(), [&](const TrialSeries& other) {
+                return other.test == left.test && other.side == Side::Right;
+            });
+        if (!isMeasure || right == history.trials.end()) {
             continue;
         }
-        for (const TrialSeries& right : history.trials) {
-            if (right.test != left.test || right.side != Side::Right) {
-                continue;
-            }
-            SideSeries pairs{pairsFromTrials(left.trials, right.trials, test->direction),
-                             history.member.dominantSide,
-                             std::nullopt};
-            cut(pairs.pairs, asOf);
-            if (!pairs.pairs.empty()) {
-                MeasuredSides& measure = testSides[test->id];
-                measure.measure = {std::nullopt, test->id, test->name};
-                measure.settings.handedCentre = test->key == kGripKey ? kGripCentre : 0.0;
-                measure.owners.push_back(review.members.size());
-                measure.series.push_back(std::move(pairs));
-            }
+        SideSeries pairs{pairsFromTrials(left.trials, right->trials, test->direction),
+                         history.member.dominantSide,
+                         std::nullopt};
+        cut(pairs.pairs, asOf);
+        if (pairs.pairs.empty()) {
+            continue;
         }
+        MeasuredSides& measure = testSides[test->id];
+        measure.measure = {std::nullopt, test->id, test->name};
+        measure.settings.handedCentre = test->key == kGripKey ? kGripCentre : 0.0;
+        measure.owners.push_back(review.members.size());
+        measure.series.push_back(std::move(pairs));
     }
 }
 

@@ -126,6 +126,36 @@ std::vector<Phrase> phrases(const Trend& trend)
     return {{"Can't tell: enough days, but they disagree.", {}}};
 }
 
+Phrase shortPhrase(const Trend& trend)
+{
+    if (trend.call == TrendCall::TooEarly || !trend.percentPerWeek) {
+        return {"too early", {}};
+    }
+    const double change = trend.percentPerWeek->value;
+    switch (trend.call) {
+    case TrendCall::Rising:
+        return {"rising %1 % a week", {tenths(change)}};
+    case TrendCall::Falling:
+        return {"falling %1 % a week", {tenths(-change)}};
+    case TrendCall::Steady:
+        return {"holding", {}};
+    case TrendCall::Unclear:
+    case TrendCall::TooEarly:
+        break;
+    }
+    return {"can't tell", {}};
+}
+
+Phrase shortPhrase(const SideReview& review)
+{
+    if (!review.weaker || review.probabilitySide < kClearSide) {
+        return {"no clear side", {}};
+    }
+    const bool isLeft = *review.weaker == Side::Left;
+    return {isLeft ? "left by %1 %" : "right by %1 %",
+            {fmt::format("{:.0f}", std::abs(review.differencePercent.value))}};
+}
+
 std::vector<Phrase> phrases(const SideReview& review)
 {
     if (!review.weaker || review.probabilitySide < kClearSide) {
@@ -133,12 +163,16 @@ std::vector<Phrase> phrases(const SideReview& review)
     }
     const bool isLeft = *review.weaker == Side::Left;
     const Estimate& d = review.differencePercent;
-    const auto whole = [](double value) { return fmt::format("{:.0f}", value + 0.0); };
-    return {{isLeft ? "Left weaker by %1 %, %2 to %3 (%4)." : "Right weaker by %1 %, %2 to %3 (%4).",
-             {whole(std::abs(d.value)),
-              whole(isLeft ? d.low : -d.high),
-              whole(isLeft ? d.high : -d.low),
-              std::string(probabilityWord(review.probabilitySide))}}};
+    const auto whole = [](double value) {
+        const double rounded = std::round(value);
+        return fmt::format("{:.0f}", rounded == 0.0 ? 0.0 : rounded); // never "-0"
+    };
+    return {
+        {isLeft ? "Left weaker by %1 %, %2 to %3 (%4)." : "Right weaker by %1 %, %2 to %3 (%4).",
+         {whole(std::abs(d.value)),
+          whole(isLeft ? d.low : -d.high),
+          whole(isLeft ? d.high : -d.low),
+          std::string(probabilityWord(review.probabilitySide))}}};
 }
 
 } // namespace levelbar

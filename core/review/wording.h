@@ -45,4 +45,9 @@ struct Phrase {
 // "Left weaker by 12 %, 7 to 18 (very likely)." or "No clear side."
 [[nodiscard]] std::vector<Phrase> phrases(const SideReview& review);
 
+// Where there is little room: "rising 0.4 % a week", "can't tell"; "left by 12 %" (weaker),
+// "no clear side".
+[[nodiscard]] Phrase shortPhrase(const Trend& trend);
+[[nodiscard]] Phrase shortPhrase(const SideReview& review);
+
 } // namespace levelbar

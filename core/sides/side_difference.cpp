@@ -13,7 +13,7 @@ constexpr double kSmallPercent = 5.0;
 constexpr int kRecentDays = 28;
 constexpr int kReplayWeeks = 8;
 constexpr double kStay = 0.1; // how far below the cut a listed name may fall and stay
-constexpr double kLeaning = 0.75;
+constexpr double kClearSide = 0.90;
 constexpr double kJump = 1.96;
 constexpr double kNoCut = 1.0 - kFalseShare; // the cut when a list is empty
 
@@ -78,11 +78,31 @@ bool isSudden(const SideSeries& series,
     return isOff && std::abs(now) > threshold;
 }
 
+SideReview reviewOf(const MeasuredSides& measure,
+                    const SideLook& look,
+                    const SidePosterior& posterior,
+                    double thresholdPercent)
+{
+    SideReview review;
+    review.measure = measure.measure;
+    review.differencePercent = asPercent(posterior, look.days);
+    const double mean = posterior.mean();
+    if (mean != 0.0) {
+        review.weaker = mean > 0.0 ? Side::Left : Side::Right;
+    }
+    review.probabilitySide = beyond(posterior, 0.0);
+    review.thresholdPercent = thresholdPercent;
+    review.probabilityBeyondThreshold = beyond(posterior, logPercentOf(thresholdPercent));
+    review.probabilityBeyondFive = beyond(posterior, logPercentOf(kSmallPercent));
+    review.days = look.days;
+    review.lastPair = look.last;
+    return review;
+}
+
 std::vector<Candidate>
 judge(std::span<const MeasuredSides> measures, Day day, double thresholdPercent)
 {
     const double threshold = logPercentOf(thresholdPercent);
-    const double small = logPercentOf(kSmallPercent);
     std::vector<Candidate> all;
     for (std::size_t m = 0; m < measures.size(); ++m) {
         const MeasuredSides& measure = measures[m];
@@ -96,23 +116,15 @@ judge(std::span<const MeasuredSides> measures, Day day, double thresholdPercent)
             }
             const SidePosterior posterior =
                 posteriorOf(*look, prior, centreFor(prior, series.dominant));
-            Candidate candidate{measure.owners[s], m, s, {}, look->days >= 2};
-            SideReview& review = candidate.review;
-            review.measure = measure.measure;
-            review.differencePercent = asPercent(posterior, look->days);
-            const double mean = posterior.mean();
-            if (mean != 0.0) {
-                review.weaker = mean > 0.0 ? Side::Left : Side::Right;
-            }
-            review.probabilitySide = beyond(posterior, 0.0);
-            review.thresholdPercent = thresholdPercent;
-            review.probabilityBeyondThreshold = beyond(posterior, threshold);
-            review.probabilityBeyondFive = beyond(posterior, small);
-            review.days = look->days;
-            review.lastPair = look->last;
-            const bool hurts = isPainful(series, day) && review.probabilitySide >= kLeaning;
+            Candidate candidate{measure.owners[s],
+                                m,
+                                s,
+                                reviewOf(measure, *look, posterior, thresholdPercent),
+                                look->days >= 2};
+            const bool hurts =
+                isPainful(series, day) && candidate.review.probabilitySide >= kClearSide;
             if (hurts || isSudden(series, day, noise, prior, threshold)) {
-                review.tier = SideTier::SendOn;
+                candidate.review.tier = SideTier::SendOn;
                 candidate.mayBeListed = false;
             }
             all.push_back(std::move(candidate));

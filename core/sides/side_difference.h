@@ -75,7 +75,7 @@ inline constexpr double kFalseShare = 0.10;
 // of being false is at most kFalseShare. Who was listed a week earlier stays while the
 // probability is above the cut less 0.1, replayed over eight weeks. False for look: 5 % or less,
 // or on the other side; for act: the threshold or less, or on the other side.
-// Send on: pain in the measure within four weeks with a side leaning (P >= 0.75), or a jump:
+// Send on: pain in the measure within four weeks with a clear side (P >= 0.9), or a jump:
 // within four weeks a difference appeared that the person's earlier pairs (two or more) make
 // implausible (beyond 1.96 standard errors and over the threshold).
 [[nodiscard]] RosterSides

@@ -96,34 +96,22 @@ std::vector<SidePair> pairsFromSets(std::span<const PerformedSet> left,
     std::vector<SidePair> pairs;
     double sum = 0.0;
     int count = 0;
-    const auto finishDay = [&](Day day) {
-        if (count > 0) {
-            addPair(pairs, day, 1.0, std::exp(sum / count));
-        }
-        sum = 0.0;
-        count = 0;
-    };
-    auto other = right.begin();
+    auto from = right.begin();
     for (std::size_t i = 0; i < left.size(); ++i) {
         const PerformedSet& set = left[i];
-        const auto isBefore = [&](const PerformedSet& r) {
-            return r.day < set.day || (r.day == set.day && r.number < set.number);
-        };
-        while (other != right.end() && isBefore(*other)) {
-            ++other;
-        }
-        const bool isPair =
-            other != right.end() && other->day == set.day && other->number == set.number;
-        const auto leftReserve = isPair ? sizingReserve(set) : std::nullopt;
-        const auto rightReserve = isPair ? sizingReserve(*other) : std::nullopt;
-        if (leftReserve && rightReserve &&
-            std::abs(*leftReserve - *rightReserve) <= kMostReserveGap) {
-            sum += logMaximum(*other, *rightReserve, fit) - logMaximum(set, *leftReserve, fit);
+        from = std::find_if(from, right.end(), [&](const PerformedSet& other) {
+            return std::pair(other.day, other.number) >= std::pair(set.day, set.number);
+        });
+        if (const auto difference = from == right.end() ? std::nullopt : compare(set, *from, fit)) {
+            sum += *difference;
             ++count;
         }
-        if (i + 1 == left.size() || left[i + 1].day != set.day) {
-            finishDay(set.day);
+        const bool isLastOfDay = i + 1 == left.size() || left[i + 1].day != set.day;
+        if (isLastOfDay && count > 0) {
+            addPair(pairs, set.day, 1.0, std::exp(sum / count));
         }
+        sum = isLastOfDay ? 0.0 : sum;
+        count = isLastOfDay ? 0 : count;
     }
     return pairs;
 }

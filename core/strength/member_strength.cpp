@@ -105,42 +105,49 @@ void shareFactor(Fits& all, const std::vector<std::optional<NormalPrior>>& messa
     }
 }
 
-// Everyone has good and bad days, and they show in all exercises of the day.
-void shareDays(Fits& all)
+using DayMessages = std::map<std::int32_t, std::vector<std::pair<std::size_t, NormalPrior>>>;
+
+// What each exercise says about each day's effect.
+DayMessages dayMessages(const Fits& all)
 {
-    std::map<std::int32_t, std::vector<std::pair<std::size_t, NormalPrior>>> byDay;
+    DayMessages byDay;
     for (std::size_t j = 0; j < all.size(); ++j) {
         if (!all[j]) {
             continue;
         }
-        const Working& working = *all[j];
-        const NormalPrior general{0.0, square(working.parameters.daySpread)};
-        for (std::size_t d = 0; d < working.result.evidence.days.size(); ++d) {
-            const NormalPrior& effect = working.result.fit.dayEffects[d];
+        const ExerciseFit& result = all[j]->result;
+        const NormalPrior general{0.0, square(all[j]->parameters.daySpread)};
+        for (std::size_t d = 0; d < result.evidence.days.size(); ++d) {
+            const NormalPrior& effect = result.fit.dayEffects[d];
             if (const auto message = messageOf(effect.mean, effect.variance, general)) {
-                byDay[working.result.evidence.days[d].sinceEpoch].emplace_back(j, *message);
+                byDay[result.evidence.days[d].sinceEpoch].emplace_back(j, *message);
             }
         }
     }
+    return byDay;
+}
+
+// Everyone has good and bad days, and they show in all exercises of the day.
+void shareDays(Fits& all)
+{
+    DayMessages byDay = dayMessages(all);
     for (std::size_t j = 0; j < all.size(); ++j) {
         if (!all[j]) {
             continue;
         }
         Working& working = *all[j];
-        std::vector<NormalPrior> days;
-        std::vector<NormalPrior> others;
+        working.input.days.clear();
         for (const Day day : working.result.evidence.days) {
-            others.clear();
+            std::vector<NormalPrior> others;
             for (const auto& [from, message] : byDay[day.sinceEpoch]) {
                 if (from != j) {
                     others.push_back(message);
                 }
             }
-            days.push_back(combine(square(working.parameters.daySpread),
-                                   others,
-                                   square(working.parameters.exerciseDaySpread)));
+            working.input.days.push_back(combine(square(working.parameters.daySpread),
+                                                 others,
+                                                 square(working.parameters.exerciseDaySpread)));
         }
-        working.input.days = std::move(days);
     }
 }
 
@@ -174,6 +181,36 @@ void useRelated(Fits& all, std::span<const ExerciseHistory> exercises)
     }
 }
 
+// The first round: each exercise alone. Returns what each says about the rep-curve factor.
+std::vector<std::optional<NormalPrior>> fitAlone(Fits& all, const FitOptions& options)
+{
+    std::vector<std::optional<NormalPrior>> messages(all.size());
+    for (std::size_t j = 0; j < all.size(); ++j) {
+        if (!all[j]) {
+            continue;
+        }
+        Working& working = *all[j];
+        working.input.sets = working.result.evidence.observations;
+        working.result.fit = fitStrength(working.input, working.parameters, options);
+        messages[j] = messageOf(
+            working.result.fit.factor, working.result.fit.factorVariance, working.input.factor);
+    }
+    return messages;
+}
+
+// The second round, from where the first one ended.
+void fitAgain(Fits& all, const FitOptions& options)
+{
+    for (auto& working : all) {
+        if (working) {
+            const std::vector<StrengthPoint> start = std::move(working->result.fit.points);
+            working->input.start = start;
+            working->result.fit = fitStrength(working->input, working->parameters, options);
+            working->input.start = {};
+        }
+    }
+}
+
 } // namespace
 
 std::vector<std::optional<ExerciseFit>> fitMember(std::span<const ExerciseHistory> exercises,
@@ -186,34 +223,18 @@ std::vector<std::optional<ExerciseFit>> fitMember(std::span<const ExerciseHistor
     for (const ExerciseHistory& history : exercises) {
         all.push_back(prepare(history, experience, today));
     }
-    std::vector<std::optional<NormalPrior>> messages(all.size());
     const auto known =
         std::count_if(all.begin(), all.end(), [](const auto& w) { return w.has_value(); });
     FitOptions first = known > 1 ? kFirst : kAlone;
     first.wantsPath = wantsPath && known == 1;
-    FitOptions again = kAgain;
-    again.wantsPath = wantsPath;
-    for (std::size_t j = 0; j < all.size(); ++j) {
-        if (all[j]) {
-            Working& working = *all[j];
-            working.input.sets = working.result.evidence.observations;
-            working.result.fit = fitStrength(working.input, working.parameters, first);
-            messages[j] = messageOf(
-                working.result.fit.factor, working.result.fit.factorVariance, working.input.factor);
-        }
-    }
+    const auto messages = fitAlone(all, first);
     if (known > 1) {
         shareFactor(all, messages);
         shareDays(all);
         useRelated(all, exercises);
-        for (auto& working : all) {
-            if (working) {
-                const std::vector<StrengthPoint> start = std::move(working->result.fit.points);
-                working->input.start = start;
-                working->result.fit = fitStrength(working->input, working->parameters, again);
-                working->input.start = {};
-            }
-        }
+        FitOptions again = kAgain;
+        again.wantsPath = wantsPath;
+        fitAgain(all, again);
     }
     std::vector<std::optional<ExerciseFit>> results(all.size());
     for (std::size_t j = 0; j < all.size(); ++j) {

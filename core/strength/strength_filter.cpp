@@ -91,6 +91,36 @@ Timeline makeTimeline(const StrengthInput& input, const StrengthParameters& para
     return timeline;
 }
 
+// ln 1RM that a day's sets speak for: the median of what each says alone.
+double dayGuess(const StrengthInput& input, const Node& node, const StrengthParameters& parameters)
+{
+    std::vector<double> values;
+    for (int i = node.first; i < node.last; ++i) {
+        const StrengthObservation& set = input.sets[static_cast<std::size_t>(i)];
+        const bool isKnown =
+            set.evidence == SetEvidence::Measured || set.evidence == SetEvidence::Limit;
+        const double reps = set.reps + (isKnown ? set.reserve : 2.0) +
+                            parameters.fatigue * std::min(set.earlierSets, kMostEarlierSets);
+        values.push_back(set.logLoad - std::log(repFraction(reps)));
+    }
+    return median(values);
+}
+
+// Each value's median with its two neighbours on either side.
+std::vector<double> runningMedian(const std::vector<double>& values)
+{
+    std::vector<double> smooth(values.size());
+    std::vector<double> near;
+    for (std::size_t k = 0; k < values.size(); ++k) {
+        const std::size_t from = k < 2 ? 0 : k - 2;
+        const std::size_t to = std::min(k + 3, values.size());
+        near.assign(values.begin() + static_cast<std::ptrdiff_t>(from),
+                    values.begin() + static_cast<std::ptrdiff_t>(to));
+        smooth[k] = median(near);
+    }
+    return smooth;
+}
+
 // A first guess of ln 1RM at every node: each day's median, smoothed over five days, joined by
 // straight lines and flat outside.
 std::vector<double> firstGuess(const StrengthInput& input,
@@ -99,32 +129,13 @@ std::vector<double> firstGuess(const StrengthInput& input,
 {
     std::vector<double> weeks;
     std::vector<double> levels;
-    std::vector<double> values;
     for (const Node& node : timeline.nodes) {
-        if (!node.hasSets()) {
-            continue;
+        if (node.hasSets()) {
+            weeks.push_back(node.weeks);
+            levels.push_back(dayGuess(input, node, parameters));
         }
-        values.clear();
-        for (int i = node.first; i < node.last; ++i) {
-            const StrengthObservation& set = input.sets[static_cast<std::size_t>(i)];
-            const bool isKnown =
-                set.evidence == SetEvidence::Measured || set.evidence == SetEvidence::Limit;
-            const double reserve = isKnown ? set.reserve : 2.0;
-            const double reps = set.reps + reserve +
-                                parameters.fatigue * std::min(set.earlierSets, kMostEarlierSets);
-            values.push_back(set.logLoad - std::log(repFraction(reps)));
-        }
-        weeks.push_back(node.weeks);
-        levels.push_back(median(values));
     }
-    std::vector<double> smooth(levels.size());
-    for (std::size_t k = 0; k < levels.size(); ++k) {
-        const std::size_t from = k < 2 ? 0 : k - 2;
-        const std::size_t to = std::min(k + 3, levels.size());
-        values.assign(levels.begin() + static_cast<std::ptrdiff_t>(from),
-                      levels.begin() + static_cast<std::ptrdiff_t>(to));
-        smooth[k] = median(values);
-    }
+    const std::vector<double> smooth = runningMedian(levels);
     std::vector<double> guess;
     guess.reserve(timeline.nodes.size());
     for (const Node& node : timeline.nodes) {
@@ -519,27 +530,11 @@ private:
                 costate[Past] = 0.0;
             }
             for (int i = node.last; i-- > node.first;) {
-                const SetRecord& set = m_sets[static_cast<std::size_t>(i)];
-                double pull = set.innovation / set.variance;
-                for (int c = 0; c < kSize; ++c) {
-                    pull += set.gain[at(c)] * costate[at(c)];
-                }
-                for (int c = 0; c < kSize; ++c) {
-                    costate[at(c)] -= set.gradient[at(c)] * pull;
-                }
+                passSet(m_sets[static_cast<std::size_t>(i)], costate);
             }
             change = std::max(change, movePoint(record, costate, m_points[j], isDamped));
             if (node.hasSets()) {
-                const StrengthParameters& p = m_parameters;
-                const double mean = m_input.days.empty()
-                                        ? 0.0
-                                        : m_input.days[static_cast<std::size_t>(node.day)].mean;
-                const double spread =
-                    m_input.days.empty()
-                        ? square(p.daySpread)
-                        : m_input.days[static_cast<std::size_t>(node.day)].variance;
-                record.dayWeight =
-                    (p.dayTail + 1.0) / (p.dayTail + square(m_points[j].day - mean) / spread);
+                record.dayWeight = dayWeight(node, m_points[j]);
             }
             costate[Slope] = record.mix * costate[Level] + record.keep * costate[Slope];
             costate[Day] = 0.0;
@@ -548,6 +543,28 @@ private:
             }
         }
         return change;
+    }
+
+    static void passSet(const SetRecord& set, Vector& costate)
+    {
+        double pull = set.innovation / set.variance;
+        for (int c = 0; c < kSize; ++c) {
+            pull += set.gain[at(c)] * costate[at(c)];
+        }
+        for (int c = 0; c < kSize; ++c) {
+            costate[at(c)] -= set.gradient[at(c)] * pull;
+        }
+    }
+
+    // A Student-t day: the farther off, the less it is held to the usual spread.
+    double dayWeight(const Node& node, const StrengthPoint& point) const
+    {
+        const double tail = m_parameters.dayTail;
+        NormalPrior usual{0.0, square(m_parameters.daySpread)};
+        if (!m_input.days.empty()) {
+            usual = m_input.days[static_cast<std::size_t>(node.day)];
+        }
+        return (tail + 1.0) / (tail + square(point.day - usual.mean) / usual.variance);
     }
 
     double smoothed(const NodeRecord& record, const Vector& costate, int place) const

@@ -74,16 +74,13 @@ Trend trendOf(const ExerciseFit& exercise, Day today)
     const int recent = static_cast<int>(std::count_if(days.begin(), days.end(), [&](Day day) {
         return (today - day) / 7.0 <= exercise.lookBackWeeks;
     }));
-    if (recent < 2) {
-        trend.call = TrendCall::Unclear;
-    } else if (trend.probabilityRising >= kSure) {
+    trend.call = TrendCall::Unclear;
+    if (recent >= 2 && trend.probabilityRising >= kSure) {
         trend.call = TrendCall::Rising;
-    } else if (trend.probabilityFalling >= kSure) {
+    } else if (recent >= 2 && trend.probabilityFalling >= kSure) {
         trend.call = TrendCall::Falling;
-    } else if (steady >= kSure) {
+    } else if (recent >= 2 && steady >= kSure) {
         trend.call = TrendCall::Steady;
-    } else {
-        trend.call = TrendCall::Unclear;
     }
     return trend;
 }

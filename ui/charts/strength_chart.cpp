@@ -91,11 +91,13 @@ void StrengthChart::makeSeries()
                                                   tr("group"),
                                                   tr("sheet"),
                                                   tr("tested")};
+    // The same shapes as on the class floor: circles for what was watched or accepted, squares
+    // for groups and sheets, filled where it was counted.
     constexpr std::array kShapes = {QScatterSeries::MarkerShapeCircle,
                                     QScatterSeries::MarkerShapeCircle,
-                                    QScatterSeries::MarkerShapeTriangle,
+                                    QScatterSeries::MarkerShapeCircle,
                                     QScatterSeries::MarkerShapeRectangle,
-                                    QScatterSeries::MarkerShapePentagon,
+                                    QScatterSeries::MarkerShapeRectangle,
                                     QScatterSeries::MarkerShapeRotatedRectangle};
     for (std::size_t i = 0; i < m_dots.size(); ++i) {
         m_dots.at(i) = new QScatterSeries(m_chart);
@@ -140,10 +142,10 @@ void StrengthChart::paintLooks()
         series->setPen(QPen(edge, 1.4));
     };
     look(Counted, 8, text, text);
-    look(Unsized, 8, hollow, text);
-    look(Accepted, 9, hollow, more.quiet);
-    look(Group, 8, hollow, more.quiet);
-    look(Sheet, 9, more.quiet, text);
+    look(Unsized, 6, more.quiet, more.quiet);
+    look(Accepted, 8, hollow, text);
+    look(Group, 8, hollow, text);
+    look(Sheet, 8, text, text);
     look(Tested, 14, more.right, text);
     m_marker->setMarkerSize(18);
     m_marker->setColor(Qt::transparent);

@@ -203,7 +203,8 @@ void FloorPage::showPlace()
     const auto key = m_grid->currentKey();
     const auto cell = key ? m_model.cell(*key) : std::nullopt;
     if (!cell) {
-        m_status->showPlace({}, tr("Nobody is marked yet"), {});
+        const bool isEmpty = m_model.rowCount() == 0;
+        m_status->showPlace({}, isEmpty ? tr("Nobody is marked yet") : tr("Choose a set"), {});
         return;
     }
     const Exercise* exercise = m_model.reference().library.exercise(key->exercise);

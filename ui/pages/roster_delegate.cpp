@@ -15,7 +15,7 @@ namespace levelbar::ui {
 namespace {
 
 constexpr int kRowHeight = 50;
-constexpr int kGlyphWidth = 130;
+constexpr int kGlyphWidth = 112;
 
 const MemberReview* memberAt(const QModelIndex& index)
 {

@@ -106,11 +106,11 @@ QString RosterModel::text(const MemberReview& member, int column) const
                                : tr("never");
     case TrendColumn: {
         const StrengthReview* main = mainStrength(member);
-        return main == nullptr ? tr("Nothing recent to judge.") : words(phrases(main->trend));
+        return main == nullptr ? tr("nothing recent") : words(shortPhrase(main->trend));
     }
     case Difference: {
         const SideReview* side = mainSide(member);
-        return side == nullptr ? QString() : words(phrases(*side));
+        return side == nullptr ? QString() : words(shortPhrase(*side));
     }
     case Flags: {
         QStringList flags;
@@ -163,13 +163,13 @@ QString RosterModel::toolTip(const MemberReview& member, int column) const
             return {};
         }
         const Exercise* exercise = m_roster->library.exercise(main->exercise);
-        return plain(exercise->name) + QStringLiteral(": ") + text(member, column);
+        return plain(exercise->name) + QStringLiteral(": ") + words(phrases(main->trend));
     }
     case Difference: {
         const SideReview* side = mainSide(member);
         return side == nullptr
                    ? QString()
-                   : plain(side->measure.name) + QStringLiteral(": ") + text(member, column);
+                   : plain(side->measure.name) + QStringLiteral(": ") + words(phrases(*side));
     }
     case Flags: {
         QStringList lines;

@@ -100,7 +100,7 @@ RosterPage::RosterPage(Workspace& workspace, BackgroundReview& review, QWidget* 
     m_table->horizontalHeader()->setStretchLastSection(true);
     m_table->horizontalHeader()->setHighlightSections(false);
     m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    constexpr std::array<int, RosterModel::ColumnCount> kWidths = {210, 115, 120, 330, 350, 120};
+    constexpr std::array<int, RosterModel::ColumnCount> kWidths = {205, 115, 115, 285, 255, 200};
     for (int column = 0; column < RosterModel::ColumnCount; ++column) {
         m_table->setColumnWidth(column, kWidths.at(static_cast<std::size_t>(column)));
     }
