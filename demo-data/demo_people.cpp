@@ -87,7 +87,7 @@ void makeStories(std::vector<Person>& people)
     };
     at(4).armTilt = 0.19;   // left weaker by about 17 %
     at(11).armTilt = -0.16; // right weaker by about 15 %
-    at(17).legTilt = 0.20; // left weaker by about 18 %
+    at(17).legTilt = 0.20;  // left weaker by about 18 %
     at(4).classes = {2, 3};
     at(11).classes = {0, 2};
     at(17).classes = {1, 3};

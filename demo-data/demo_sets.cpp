@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "demo-data/demo_sets.h"
 
+#include "demo-data/demo_loads.h"
+
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
@@ -11,8 +13,6 @@
 namespace levelbar::demo {
 
 namespace {
-
-enum class Kind { Barbell, Dumbbell, Stack, PushUp, Seconds, Metres };
 
 struct Station {
     const char* exercise;
@@ -43,51 +43,6 @@ const std::vector<std::vector<Station>>& programmes()
          {"Farmer carry", Kind::Metres, 0.35, false, false, 1}},
     };
     return kAll;
-}
-
-// Share of 1RM for reps to the end (Wathen 1994, scaled to one at one rep): not the curve that
-// the program assumes.
-double shareFor(double reps)
-{
-    const auto plain = [](double r) { return 0.488 + 0.538 * std::exp(-0.075 * r); };
-    return plain(std::max(1.0, reps)) / plain(1.0);
-}
-
-double repsAt(double share, double factor)
-{
-    if (share >= 1.0) {
-        return 1.0 - (share - 1.0) / 0.04;
-    }
-    double low = 1.0;
-    double high = 45.0;
-    for (int step = 0; step < 40; ++step) {
-        const double middle = 0.5 * (low + high);
-        (shareFor(middle) > share ? low : high) = middle;
-    }
-    return 1.0 + (low - 1.0) * factor;
-}
-
-// The nearest load that the room has, at least the lightest.
-double nearest(Kind kind, double kilograms, bool isPounds)
-{
-    if (isPounds) {
-        return std::max(10.0, std::round(kilograms / 0.45359237 / 5.0) * 5.0);
-    }
-    switch (kind) {
-    case Kind::Barbell:
-        return std::max(20.0, std::round(kilograms / 2.5) * 2.5);
-    case Kind::Dumbbell:
-        return kilograms < 11.0 ? std::max(2.0, std::round(kilograms))
-                                : std::max(12.0, std::round(kilograms / 2.0) * 2.0);
-    case Kind::Stack:
-        return std::max(5.0, std::round(kilograms / 5.0) * 5.0);
-    case Kind::PushUp:
-    case Kind::Seconds:
-        return 0.0;
-    case Kind::Metres:
-        return std::max(8.0, std::round(kilograms / 2.0) * 2.0);
-    }
-    return kilograms;
 }
 
 // One row before it becomes text.
@@ -388,29 +343,6 @@ private:
     std::map<std::string, int> m_numbers;
 };
 
-void testRow(std::string& out,
-             int day,
-             const Person& person,
-             const char* test,
-             const char* side,
-             int trial,
-             double value,
-             const char* unit)
-{
-    std::array<char, 128> text{};
-    std::snprintf(text.data(),
-                  text.size(),
-                  "%s,%s,%s,%s,%d,%g,%s,yes,\n",
-                  dateText(day).c_str(),
-                  person.code.c_str(),
-                  test,
-                  side,
-                  trial,
-                  value,
-                  unit);
-    out += text.data();
-}
-
 } // namespace
 
 std::string setsCsv(const std::vector<Person>& people, tests::Random& random)
@@ -427,69 +359,6 @@ std::string setsCsv(const std::vector<Person>& people, tests::Random& random)
         const bool isClosed = day >= 161 && day < 175;
         if (weekday < static_cast<int>(kClasses.size()) && !isClosed) {
             meeting.hold(weekday, day);
-        }
-    }
-    return out;
-}
-
-std::string testsCsv(const std::vector<Person>& people, tests::Random& random)
-{
-    std::string out = "date,member_id,test,side,trial,value,unit,valid,note\n";
-    const int days = static_cast<int>((kLastDay - kFirstDay).count());
-    for (const Person& person : people) {
-        const int first = person.joined + random.below(4);
-        for (int day = first; day <= std::min(days, person.left); day += 77 + random.below(15)) {
-            if (isAway(person, day)) {
-                continue;
-            }
-            const double grip =
-                (person.isFemale ? 30.0 : 47.0) *
-                std::pow(person.benchKilograms / (person.isFemale ? 38.0 : 75.0), 0.3) *
-                std::exp(0.2 * strengthChange(person, day));
-            for (const bool isLeft : {true, false}) {
-                const double own = grip * std::exp((isLeft ? -0.5 : 0.5) * person.gripTilt +
-                                                   random.normal(0, 0.02));
-                for (int trial = 1; trial <= 3; ++trial) {
-                    const double value = own * std::exp(random.normal(-0.02, 0.025));
-                    testRow(out,
-                            day,
-                            person,
-                            "Grip strength",
-                            isLeft ? "left" : "right",
-                            trial,
-                            std::round(value * 10.0) / 10.0,
-                            "kg");
-                }
-            }
-            testRow(out,
-                    day,
-                    person,
-                    "Body mass",
-                    "both",
-                    1,
-                    std::round((person.massKilograms + random.normal(0, 0.8)) * 2.0) / 2.0,
-                    "kg");
-            const double bench = person.benchKilograms * std::exp(strengthChange(person, day));
-            if (person.level != Level::Novice && random.chance(0.4)) {
-                testRow(out,
-                        day,
-                        person,
-                        "One-rep max: Barbell bench press",
-                        "both",
-                        1,
-                        std::floor(bench * std::exp(random.normal(-0.01, 0.02)) / 2.5) * 2.5,
-                        "kg");
-            }
-            const double pushUps =
-                repsAt(person.massKilograms * 0.64 / (bench * 1.05), person.repFactor);
-            testRow(out,
-                    day,
-                    person,
-                    "Push-ups to failure",
-                    "both",
-                    1,
-                    std::clamp(std::round(pushUps + random.normal(0, 1.2)), 0.0, 60.0),
-                    "reps");
         }
     }
     return out;
