@@ -66,6 +66,21 @@ double logMaximum(const PerformedSet& set, double reserve, const StrengthFit* fi
     return std::log(set.load.kilograms()) - share;
 }
 
+// ln(right / left) of two sets of one day and number, when they are comparable.
+std::optional<double>
+compare(const PerformedSet& left, const PerformedSet& right, const StrengthFit* fit)
+{
+    if (left.day != right.day || left.number != right.number) {
+        return std::nullopt;
+    }
+    const auto leftReserve = sizingReserve(left);
+    const auto rightReserve = sizingReserve(right);
+    if (!leftReserve || !rightReserve || std::abs(*leftReserve - *rightReserve) > kMostReserveGap) {
+        return std::nullopt;
+    }
+    return logMaximum(right, *rightReserve, fit) - logMaximum(left, *leftReserve, fit);
+}
+
 } // namespace
 
 std::vector<SidePair>

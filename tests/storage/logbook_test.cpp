@@ -77,7 +77,8 @@ TEST(LogbookTest, IsNeverMadeOverAnotherFile)
 {
     const TemporaryFolder folder;
     std::ofstream(folder / "there") << "mine";
-    EXPECT_EQ(kindOf([&] { Logbook::create(folder / "there", kNow); }), StoreErrorKind::Exists);
+    EXPECT_EQ(kindOf([&] { static_cast<void>(Logbook::create(folder / "there", kNow)); }),
+              StoreErrorKind::Exists);
     EXPECT_EQ(bytesOf(folder / "there"), "mine");
 }
 
@@ -93,12 +94,15 @@ TEST(LogbookTest, RefusesWhatIsNotOne)
     }
     for (const char* name : {"empty", "text", "other"}) {
         const std::string before = bytesOf(folder / name);
-        EXPECT_EQ(kindOf([&] { Logbook::open(folder / name, kNow); }), StoreErrorKind::NotALogbook)
+        EXPECT_EQ(kindOf([&] { static_cast<void>(Logbook::open(folder / name, kNow)); }),
+                  StoreErrorKind::NotALogbook)
             << name;
         EXPECT_EQ(bytesOf(folder / name), before) << name;
     }
-    EXPECT_EQ(kindOf([&] { Logbook::open(folder / "nothing", kNow); }), StoreErrorKind::NotFound);
-    EXPECT_EQ(kindOf([&] { Logbook::open(folder.path(), kNow); }), StoreErrorKind::NotALogbook);
+    EXPECT_EQ(kindOf([&] { static_cast<void>(Logbook::open(folder / "nothing", kNow)); }),
+              StoreErrorKind::NotFound);
+    EXPECT_EQ(kindOf([&] { static_cast<void>(Logbook::open(folder.path(), kNow)); }),
+              StoreErrorKind::NotALogbook);
 }
 
 TEST(LogbookTest, LeavesANewerOneUntouched)
@@ -111,7 +115,8 @@ TEST(LogbookTest, LeavesANewerOneUntouched)
         raw.exec("PRAGMA user_version = 99");
     }
     const std::string before = bytesOf(path);
-    EXPECT_EQ(kindOf([&] { Logbook::open(path, kNow); }), StoreErrorKind::TooNew);
+    EXPECT_EQ(kindOf([&] { static_cast<void>(Logbook::open(path, kNow)); }),
+              StoreErrorKind::TooNew);
     EXPECT_EQ(bytesOf(path), before);
 }
 
@@ -121,7 +126,7 @@ TEST(LogbookTest, HasOneWriterAndManyReaders)
     const auto path = folder / "gym.levelbar";
     Logbook writer = Logbook::create(path, kNow);
     addMember(writer, "M1");
-    EXPECT_EQ(kindOf([&] { Logbook::open(path, kNow); }), StoreErrorKind::Busy);
+    EXPECT_EQ(kindOf([&] { static_cast<void>(Logbook::open(path, kNow)); }), StoreErrorKind::Busy);
     OpenOptions reading;
     reading.mode = OpenMode::ReadOnly;
     Logbook reader = Logbook::open(path, kNow, reading);

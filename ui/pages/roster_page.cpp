@@ -121,9 +121,9 @@ RosterPage::RosterPage(Workspace& workspace, BackgroundReview& review, QWidget* 
         countShown();
     });
     connect(m_table, &QTableView::doubleClicked, this, &RosterPage::openCurrent);
-    connect(&review, &BackgroundReview::ready, this, &RosterPage::show);
+    connect(&review, &BackgroundReview::ready, this, &RosterPage::take);
     if (review.current()) {
-        show(review.current());
+        take(review.current());
     }
 }
 
@@ -133,7 +133,7 @@ void RosterPage::focusFilter()
     m_filter->selectAll();
 }
 
-void RosterPage::show(const ReviewedRosterPointer& roster)
+void RosterPage::take(const ReviewedRosterPointer& roster)
 {
     perform(m_workspace.prompter, [&] { m_model->show(roster, classNames(m_workspace.logbook)); });
     if (!m_table->currentIndex().isValid()) {

@@ -32,7 +32,7 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
-    void show(const ReviewedRosterPointer& roster);
+    void take(const ReviewedRosterPointer& roster);
     void openCurrent();
     void countShown();
 

@@ -69,9 +69,9 @@ SidesPage::SidesPage(BackgroundReview& review, QWidget* parent)
 
     connect(m_measure, &QComboBox::currentIndexChanged, this, &SidesPage::showMeasure);
     connect(m_chart, &SidesChart::opened, this, &SidesPage::opened);
-    connect(&review, &BackgroundReview::ready, this, &SidesPage::show);
+    connect(&review, &BackgroundReview::ready, this, &SidesPage::take);
     if (review.current()) {
-        show(review.current());
+        take(review.current());
     }
 }
 
@@ -93,7 +93,7 @@ SidesPage::TierList SidesPage::makeList(const QString& name, const QString& acce
     return made;
 }
 
-void SidesPage::show(const ReviewedRosterPointer& roster)
+void SidesPage::take(const ReviewedRosterPointer& roster)
 {
     m_roster = roster;
     const QString before = m_measure->currentText();

@@ -32,7 +32,7 @@ private:
     };
 
     TierList makeList(const QString& name, const QString& accessible);
-    void show(const ReviewedRosterPointer& roster);
+    void take(const ReviewedRosterPointer& roster);
     void showMeasure();
     void
     fillList(const TierList& target, SideTier tier, const QString& title, const QString& chance);
