@@ -10,7 +10,7 @@ namespace levelbar::storage {
 namespace {
 
 constexpr const char* kSelect = R"sql(
-SELECT id, code, name, sex, birth_day, stature_mm, intake_mass, intake_mass_unit, dominant_side,
+SELECT id, code, name, sex, birth_day, stature_tenth_mm, intake_mass, intake_mass_unit, dominant_side,
        experience, goal, organisation, note, is_archived
 FROM member
 )sql";
@@ -24,7 +24,7 @@ Member read(SQLite::Statement& row)
     member.name = columns.text();
     member.sex = columns.maybeWord<Sex>();
     member.birthDate = columns.maybeDay();
-    member.statureMillimetres = columns.maybeWhole();
+    member.statureTenthMillimetres = columns.maybeWhole();
     const auto mass = columns.maybeWhole();
     const auto unit = columns.maybeWord<MassUnit>();
     if (mass && unit) {
@@ -46,7 +46,7 @@ void bindFields(Binder& binder, const Member& member)
         .add(member.name)
         .add(member.sex)
         .add(member.birthDate)
-        .add(member.statureMillimetres)
+        .add(member.statureTenthMillimetres)
         .add(member.intakeMass ? std::optional(member.intakeMass->thousandths()) : std::nullopt)
         .add(member.intakeMass ? std::optional(member.intakeMass->unit()) : std::nullopt)
         .add(member.dominantSide)
@@ -102,7 +102,7 @@ MemberId MemberStore::add(WriteScope& scope, const Member& member)
     return translateErrors(scope.logbook().path(), [&] {
         SQLite::Database& database = scope.logbook().database();
         SQLite::Statement insert(database, R"sql(
-INSERT INTO member (uid, code, name, sex, birth_day, stature_mm, intake_mass, intake_mass_unit,
+INSERT INTO member (uid, code, name, sex, birth_day, stature_tenth_mm, intake_mass, intake_mass_unit,
                     dominant_side, experience, goal, organisation, note, is_archived, import)
 VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
 )sql");
@@ -126,7 +126,7 @@ void MemberStore::update(WriteScope& scope, const Member& member)
     }
     translateErrors(scope.logbook().path(), [&] {
         SQLite::Statement change(scope.logbook().database(), R"sql(
-UPDATE member SET code = ?, name = ?, sex = ?, birth_day = ?, stature_mm = ?, intake_mass = ?,
+UPDATE member SET code = ?, name = ?, sex = ?, birth_day = ?, stature_tenth_mm = ?, intake_mass = ?,
                   intake_mass_unit = ?, dominant_side = ?, experience = ?, goal = ?,
                   organisation = ?, note = ?, is_archived = ?, import = NULL
 WHERE id = ?

@@ -23,7 +23,7 @@ CREATE TABLE member (
     name TEXT NOT NULL DEFAULT '',
     sex INTEGER CHECK (sex IN (1, 2)),
     birth_day INTEGER,
-    stature_mm INTEGER CHECK (stature_mm BETWEEN 500 AND 2600),
+    stature_tenth_mm INTEGER CHECK (stature_tenth_mm BETWEEN 5000 AND 26000),
     intake_mass INTEGER CHECK (intake_mass BETWEEN 1 AND 2204623),
     intake_mass_unit INTEGER CHECK (intake_mass_unit IN (0, 1)),
     dominant_side INTEGER CHECK (dominant_side IN (1, 2)),

@@ -16,7 +16,7 @@ std::string_view sentenceTemplate(FaultCode code)
     case FaultCode::OutOfRange:
         return "'%1' lies outside %2 to %3";
     case FaultCode::TooManyDecimals:
-        return "'%1' has more than %2 decimals";
+        return "'%1' has too many decimals (at most %2)";
     case FaultCode::NotADate:
         return "'%1' is not a date like 2026-11-25";
     case FaultCode::DateOutOfRange:

@@ -17,7 +17,7 @@ enum class FaultCode {
     NotANumber,        // %1 is not a number
     NotAWholeNumber,   // %1 is not a whole number from %2 to %3
     OutOfRange,        // %1 lies outside %2 to %3
-    TooManyDecimals,   // %1 has more than %2 decimals
+    TooManyDecimals,   // %1 has too many decimals (at most %2)
     NotADate,          // %1 is not a date like 2026-11-25
     DateOutOfRange,    // %1 lies outside %2 to %3
     NotATime,          // %1 is not a time like 17:30

@@ -25,9 +25,10 @@ struct Member {
     std::string name; // may be empty
     std::optional<Sex> sex;
     std::optional<Day> birthDate;
-    std::optional<int> statureMillimetres; // 500 to 2600
-    std::optional<Mass> intakeMass;        // body mass at intake; dated ones are trials
-    std::optional<Side> dominantSide;      // Left or Right
+    std::optional<int>
+        statureTenthMillimetres;      // 5000 to 26000: surveys give centimetres with two decimals
+    std::optional<Mass> intakeMass;   // body mass at intake; dated ones are trials
+    std::optional<Side> dominantSide; // Left or Right
     std::optional<Experience> experience;
     std::optional<Goal> goal;
     std::string group; // employer, department or contract

@@ -16,6 +16,8 @@ constexpr double kLongestLookBack = 8.0;
 constexpr double kFactorSpreadInPerson = 0.15;
 // Where nothing but "at least" is known, plans rarely lie farther from what is possible.
 constexpr double kBoundsOnlySpread = 0.15;
+// and by how much "at least" falls short, nobody saw: more of them do not tell (assumed).
+constexpr double kBoundsOnlyDoubt = 0.12;
 
 // Iterations when a person has one exercise only, and of the two rounds when there are more.
 constexpr FitOptions kAlone{3, 1e-3, false, false, false};
@@ -239,6 +241,9 @@ std::vector<std::optional<ExerciseFit>> fitMember(std::span<const ExerciseHistor
     std::vector<std::optional<ExerciseFit>> results(all.size());
     for (std::size_t j = 0; j < all.size(); ++j) {
         if (all[j]) {
+            if (all[j]->result.evidence.measured == 0) {
+                all[j]->result.fit.levelVariance += square(kBoundsOnlyDoubt);
+            }
             results[j] = std::move(all[j]->result);
         }
     }

@@ -28,8 +28,8 @@ constexpr std::array<std::string_view, 1> kNeeded = {"member_id"};
 
 constexpr int kLongestName = 200;
 constexpr int kLongestNote = 10000;
-constexpr std::int64_t kShortestTenths = 500; // 50 cm
-constexpr std::int64_t kTallestTenths = 2600;
+constexpr std::int64_t kShortest = 5000; // tenths of a millimetre: 50 cm
+constexpr std::int64_t kTallest = 26000;
 constexpr std::int64_t kLightestThousandths = 2000;
 constexpr std::int64_t kHeaviestThousandths = 500000;
 
@@ -98,9 +98,9 @@ std::string storedText(const std::optional<Mass>& value)
     return value ? value->number() : "";
 }
 
-std::string storedText(const std::optional<int>& tenths)
+std::string storedText(const std::optional<int>& hundredths)
 {
-    return tenths ? decimalText(*tenths, 1) : "";
+    return hundredths ? decimalText(*hundredths, 2) : "";
 }
 
 class MemberImport {
@@ -192,9 +192,10 @@ private:
         takeText("name", member.name, isStored, kLongestName);
         takeCell("sex", member.sex, isStored, &parseSex);
         takeCell("birth_date", member.birthDate, isStored, &parseDay);
-        takeCell("height_cm", member.statureMillimetres, isStored, [](std::string_view text) {
-            return parseDecimal(text, 1, kShortestTenths, kTallestTenths)
-                .map([](std::int64_t tenths) { return static_cast<int>(tenths); });
+        takeCell("height_cm", member.statureTenthMillimetres, isStored, [](std::string_view text) {
+            return parseDecimal(text, 2, kShortest, kTallest).map([](std::int64_t hundredths) {
+                return static_cast<int>(hundredths);
+            });
         });
         takeCell("body_mass_kg", member.intakeMass, isStored, [](std::string_view text) {
             return parseDecimal(text, 3, kLightestThousandths, kHeaviestThousandths)

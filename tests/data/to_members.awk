@@ -5,6 +5,7 @@ BEGIN {
     FS = ","
     print "member_id,sex,height_cm,body_mass_kg,dominant_side"
 }
+{ sub(/\r$/, "") }
 NR == 1 || seen[$1]++ { next }
 study == "grip" {
     hand = $6 == "right" || $6 == "left" ? $6 : ""

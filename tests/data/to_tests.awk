@@ -26,6 +26,7 @@ BEGIN {
     name["biceps curl"] = "Biceps curl"
     print "date,member_id,test,side,trial,value,valid"
 }
+{ sub(/\r$/, "") }
 NR == 1 { next }
 study == "grip" { grip("right", 8); grip("left", 14) }
 study == "leg" && $7 != "" {

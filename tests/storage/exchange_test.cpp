@@ -232,7 +232,7 @@ TEST_F(ImportTest, DecimalCommasAreTakenWithSemicolons)
         "member_id;height_cm;note\nM1;171,5;one, two\n",
         "date;member_id;exercise;set;load;reps\n2026-11-25;M1;Barbell bench press;1;62,5;8\n");
     ASSERT_TRUE(report.faults.empty()) << text(report.faults.front());
-    EXPECT_EQ(MemberStore(m_logbook).find("M1")->statureMillimetres, 1715);
+    EXPECT_EQ(MemberStore(m_logbook).find("M1")->statureTenthMillimetres, 17150);
     EXPECT_EQ(MemberStore(m_logbook).find("M1")->note, "one, two");
     EXPECT_EQ(SetStore(m_logbook)
                   .ofMember(MemberStore(m_logbook).find("M1")->id)[0]

@@ -310,7 +310,7 @@ TEST(StoresTest, APersonComesBackWithEveryColumn)
     member.name = "Zoë";
     member.sex = Sex::Female;
     member.birthDate = Day{5000};
-    member.statureMillimetres = 1715;
+    member.statureTenthMillimetres = 17154;
     member.intakeMass = Mass::ofThousandths(70500, MassUnit::Kilogram);
     member.dominantSide = Side::Left;
     member.experience = Experience::Advanced;

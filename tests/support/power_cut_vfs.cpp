@@ -261,9 +261,8 @@ PowerCutVfs::~PowerCutVfs()
 
 void PowerCutVfs::cutAt(std::int64_t operation)
 {
-    world().operations = 0;
+    world() = World{}; // files of an earlier run are none of this one's
     world().cutAt = operation;
-    world().isCut = false;
 }
 
 bool PowerCutVfs::isCut() const

@@ -21,7 +21,8 @@ public:
 
     [[nodiscard]] static std::string name() { return "levelbar-power-cut"; }
 
-    // Cuts at the n-th write, truncation, sync or deletion from now (1 = the next one).
+    // Forgets all files (none may be open) and cuts at the n-th write, truncation, sync or deletion
+    // from now (1 = the next one).
     void cutAt(std::int64_t operation);
     [[nodiscard]] bool isCut() const;
     // Operations counted so far since the last cutAt().

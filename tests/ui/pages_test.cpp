@@ -77,7 +77,7 @@ TEST_F(PagesTest, TheRosterModelIsSound)
     EXPECT_EQ(model.rowCount(), 3);
     model.show(review.current(), {});
     EXPECT_EQ(model.index(1, RosterModel::Difference).data().toString(),
-              QStringLiteral("left by 26 %"));
+              QStringLiteral("left by 28 %"));
     EXPECT_EQ(model.index(2, RosterModel::Person).data().toString(), QStringLiteral("M3"));
     EXPECT_FALSE(
         model.index(1, RosterModel::Difference).data(Qt::AccessibleTextRole).toString().isEmpty());

@@ -196,8 +196,8 @@ void MemberPage::showFacts(const Member& member)
     if (member.birthDate) {
         add(tr("%n years", nullptr, yearsBetween(*member.birthDate, m_workspace.clock.today())));
     }
-    if (member.statureMillimetres) {
-        add(tr("%1 cm tall").arg(plain(decimalText(*member.statureMillimetres, 1))));
+    if (member.statureTenthMillimetres) {
+        add(tr("%1 cm tall").arg(plain(decimalText(*member.statureTenthMillimetres, 2))));
     }
     if (member.intakeMass) {
         add(tr("%1 kg at intake").arg(plain(member.intakeMass->number())));
