@@ -30,7 +30,7 @@ enum class FaultCode {
     UnknownExercise,   // no exercise %1
     UnknownTest,       // no test %1
     WrongSide,         // %1 is trained %2, not %3
-    NoHeader,         // the file is empty
+    NoHeader,          // the file is empty
     MissingColumn,     // the column %1 is missing
     RepeatedColumn,    // the column %1 stands twice
     RepeatedKey,       // the same row stands in line %1 already

@@ -74,6 +74,7 @@ StrengthFigure strengthFigure(
             figure.dots.push_back(*dot);
         }
     }
+    figure.dots.reserve(figure.dots.size() + all[*place].maxima[at].size());
     for (const TestedMaximum& test : all[*place].maxima[at]) {
         if (test.day <= asOf) {
             figure.dots.push_back(
@@ -135,6 +136,7 @@ std::vector<std::string> measuresOf(const Review& review)
         }
     }
     std::vector<std::string> names;
+    names.reserve(counts.size());
     for (const auto& [name, count] : counts) {
         names.push_back(name);
     }

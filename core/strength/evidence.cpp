@@ -46,6 +46,8 @@ std::optional<StrengthObservation> observe(const PerformedSet& set, double side,
     } else if (set.reserve && set.reserve->tenths > 0) {
         seen.evidence = SetEvidence::Measured;
         seen.reserve = set.reserve->reps();
+    } else if (set.kind == SetKind::Test && *set.reps == 1) {
+        seen.evidence = SetEvidence::Tested;
     } else if (set.reserve || isAll) {
         seen.evidence = SetEvidence::Limit;
     } else {
@@ -85,14 +87,15 @@ void addSide(const SideHistory& history,
                                     0.0,
                                     0.0,
                                     side,
-                                    SetEvidence::Limit});
+                                    SetEvidence::Tested});
         }
     }
 }
 
 bool isSizing(const StrengthObservation& seen)
 {
-    return seen.evidence == SetEvidence::Measured || seen.evidence == SetEvidence::Limit;
+    return seen.evidence == SetEvidence::Measured || seen.evidence == SetEvidence::Limit ||
+           seen.evidence == SetEvidence::Tested;
 }
 
 } // namespace

@@ -80,6 +80,12 @@ prepare(const ExerciseHistory& history, std::optional<Experience> experience, Da
     if (evidence.measured == 0) {
         working.parameters.startSpread = kBoundsOnlySpread;
     }
+    const auto& seen = evidence.observations;
+    if (std::all_of(seen.begin(), seen.end(), [](const StrengthObservation& set) {
+            return set.evidence == SetEvidence::Tested;
+        })) {
+        learnsToTest(working.parameters);
+    }
     working.input.today = today.sinceEpoch / kDaysPerWeek;
     working.input.lookBack = lookBackOf(evidence, working.input.today);
     working.result.lookBackWeeks = working.input.lookBack;

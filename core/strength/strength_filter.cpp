@@ -97,8 +97,9 @@ double dayGuess(const StrengthInput& input, const Node& node, const StrengthPara
     std::vector<double> values;
     for (int i = node.first; i < node.last; ++i) {
         const StrengthObservation& set = input.sets[static_cast<std::size_t>(i)];
-        const bool isKnown =
-            set.evidence == SetEvidence::Measured || set.evidence == SetEvidence::Limit;
+        const bool isKnown = set.evidence == SetEvidence::Measured ||
+                             set.evidence == SetEvidence::Limit ||
+                             set.evidence == SetEvidence::Tested;
         const double reps = set.reps + (isKnown ? set.reserve : 2.0) +
                             parameters.fatigue * std::min(set.earlierSets, kMostEarlierSets);
         values.push_back(set.logLoad - std::log(repFraction(reps)));
@@ -106,16 +107,22 @@ double dayGuess(const StrengthInput& input, const Node& node, const StrengthPara
     return median(values);
 }
 
-// Each value's median with its two neighbours on either side.
-std::vector<double> runningMedian(const std::vector<double>& values)
+// Each day's median with up to two neighbours on either side, those less than two weeks away: days
+// far apart may really differ.
+std::vector<double> runningMedian(const std::vector<double>& weeks,
+                                  const std::vector<double>& values)
 {
+    constexpr double kNear = 2.0;
     std::vector<double> smooth(values.size());
     std::vector<double> near;
     for (std::size_t k = 0; k < values.size(); ++k) {
+        near.clear();
         const std::size_t from = k < 2 ? 0 : k - 2;
-        const std::size_t to = std::min(k + 3, values.size());
-        near.assign(values.begin() + static_cast<std::ptrdiff_t>(from),
-                    values.begin() + static_cast<std::ptrdiff_t>(to));
+        for (std::size_t n = from; n < std::min(k + 3, values.size()); ++n) {
+            if (std::abs(weeks[n] - weeks[k]) < kNear) {
+                near.push_back(values[n]);
+            }
+        }
         smooth[k] = median(near);
     }
     return smooth;
@@ -135,7 +142,7 @@ std::vector<double> firstGuess(const StrengthInput& input,
             levels.push_back(dayGuess(input, node, parameters));
         }
     }
-    const std::vector<double> smooth = runningMedian(levels);
+    const std::vector<double> smooth = runningMedian(weeks, levels);
     std::vector<double> guess;
     guess.reserve(timeline.nodes.size());
     for (const Node& node : timeline.nodes) {
@@ -176,6 +183,11 @@ Reading readSet(const StrengthObservation& set, double predicted, const Strength
         const double named = 0.73 + 0.13 * std::min(left, 5.0) + 0.35 * std::max(0.0, left - 5.0);
         const double value = set.reps + set.reserve + (set.reserve > 0.0 ? p.reserveBias : 0.0);
         return {value, noise + square(named), noise + square(named)};
+    }
+    case SetEvidence::Tested: {
+        // Its spread does not grow with the prediction: that nothing was left is known.
+        const double tested = square(p.testedSpread);
+        return {set.reps, tested, tested};
     }
     case SetEvidence::AtLeast:
         return {set.reps + p.atLeastReps, noise + square(p.atLeastSpread), noise + square(p.wide)};
@@ -224,6 +236,7 @@ public:
         , m_points(m_timeline.nodes.size())
     {
         const std::vector<double> guess = firstGuess(input, m_timeline, parameters);
+        const double firstWeek = input.sets.front().weeks;
         if (input.start.size() == guess.size()) {
             m_points.assign(input.start.begin(), input.start.end());
         }
@@ -233,7 +246,9 @@ public:
                 m_points[j].fatigue = parameters.fatigue;
             }
             if (j > 0) {
-                prepareMove(m_timeline.nodes[j].weeks - m_timeline.nodes[j - 1].weeks, m_nodes[j]);
+                prepareMove(m_timeline.nodes[j].weeks - m_timeline.nodes[j - 1].weeks,
+                            std::max(0.0, m_timeline.nodes[j - 1].weeks - firstWeek),
+                            m_nodes[j]);
             }
         }
         m_firstLevel = guess.front();
@@ -288,7 +303,7 @@ private:
 
     // The damped local linear trend between two nodes, exact in continuous time; the same in
     // every iteration.
-    void prepareMove(double weeks, NodeRecord& record) const
+    void prepareMove(double weeks, double sinceFirst, NodeRecord& record) const
     {
         const StrengthParameters& p = m_parameters;
         const double tau = p.slopeMemory;
@@ -308,6 +323,10 @@ private:
                 (weeks - 2.0 * tau * (1.0 - keep) + tau / 2.0 * (1.0 - keep * keep));
         }
         record.levelNoise += square(p.levelWalk) * weeks;
+        // The extra walk of the first weeks, summed over this stretch.
+        record.levelNoise += square(p.learningWalk) * p.learningWeeks *
+                             (std::exp(-sinceFirst / p.learningWeeks) -
+                              std::exp(-(sinceFirst + weeks) / p.learningWeeks));
     }
 
     void move(const NodeRecord& record)
@@ -458,7 +477,10 @@ private:
         const double variance = residual > 0.0 ? reading.lowVariance : reading.highVariance;
         const double tail = m_parameters.setTail;
         // A Student-t error: the farther off, the less it counts.
-        const double noise = variance * (tail + square(residual) / variance) / (tail + 1.0);
+        // A tested maximum is watched by everyone: no slips there.
+        const double noise = set.evidence == SetEvidence::Tested
+                                 ? variance
+                                 : variance * (tail + square(residual) / variance) / (tail + 1.0);
 
         SetRecord& record = m_sets[i];
         Vector& gradient = record.gradient;
@@ -781,7 +803,10 @@ private:
         double reserves = 0.0;
         int known = 0;
         for (const StrengthObservation& set : m_input.sets) {
-            if (set.evidence == SetEvidence::Measured || set.evidence == SetEvidence::Limit) {
+            const bool isKnown = set.evidence == SetEvidence::Measured ||
+                                 set.evidence == SetEvidence::Limit ||
+                                 set.evidence == SetEvidence::Tested;
+            if (isKnown) {
                 reserves += set.reserve;
                 ++known;
             }

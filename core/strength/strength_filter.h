@@ -14,6 +14,7 @@ namespace levelbar {
 enum class SetEvidence {
     Measured, // reps done and reserve reported
     Limit,    // went to the end: nothing was left
+    Tested,   // a tested maximum: one rep, and surely nothing left
     AtLeast,  // these reps and perhaps more
     Rough,    // reserve unknown, in a history that hardly ever knows it: about one more
     AtMost,   // the load was tried and not lifted

@@ -4,6 +4,12 @@
 
 namespace levelbar {
 
+void learnsToTest(StrengthParameters& parameters)
+{
+    constexpr double kLearningWalk = 0.20; // ln per sqrt(week)
+    parameters.learningWalk = kLearningWalk;
+}
+
 StrengthParameters forExperience(std::optional<Experience> experience)
 {
     StrengthParameters parameters;

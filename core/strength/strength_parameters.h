@@ -13,7 +13,12 @@ namespace levelbar {
 // listed in DEVELOPERS.md with what it costs to be wrong.
 struct StrengthParameters {
     // How strength moves.
-    double levelWalk = 0.003;   // ln per sqrt(week); assumed
+    double levelWalk = 0.003; // ln per sqrt(week); assumed
+    // Bare tests without training sets: the first weeks are mostly learning to test (do Nascimento
+    // 2017: maxima settle after two or three sessions). Extra walk, gone by 1/e in so many weeks.
+    // Set for such histories only: see learnsToTest.
+    double learningWalk = 0.0;
+    double learningWeeks = 2.5;
     double slopeWalk = 0.0012;  // ln/week per sqrt(week); assumed
     double slopeMemory = 26.0;  // weeks until a slope has fallen back by 1/e; assumed
     double lateSlope = 0.001;   // ln/week after a year (Steele 2022: linear in ln time); literature
@@ -49,6 +54,7 @@ struct StrengthParameters {
     double atLeastReps = 0.5;   // reps beyond those done
     double atLeastSpread = 0.7; // towards "stronger"
     double roughSpread = 3.0;   // the same when hardly any reserve is known
+    double testedSpread = 0.7;  // reps, of a tested maximum; one rep there is 4 % of it
     double wide = 1000.0;       // towards "weaker": practically no pull
 
     // Error of reported reserve that all sets of a person share, so that more sets do not help.
@@ -56,6 +62,9 @@ struct StrengthParameters {
     double sharedRepsPerReserve = 0.15; // Hackett 2017, Halperin 2022; literature
     double sideScaleError = 0.10;       // of the side difference
 };
+
+// For a history of tested maxima alone (size of the walk assumed).
+void learnsToTest(StrengthParameters& parameters);
 
 // With the slope expected of a beginner, of the middle or of the advanced (ACSM 2009, Steele
 // 2022); unknown: the middle with a wider spread.

@@ -325,10 +325,11 @@ TEST_F(OpenDataTest, LegTrendsAgreeWithAPlainLineThroughTheTests)
         }
     }
     ASSERT_GT(compared, 60);
-    // The model takes days, sides and the earlier weeks in, so it is not the line itself; but the
-    // line of the same tests must lie within its interval, and they must not differ as a whole.
-    EXPECT_GT(inside, compared * 8 / 10);
-    EXPECT_LT(std::abs(difference / compared), 0.35);
+    // The model takes days, sides and the earlier weeks in, and expects beginners' leaps to slow
+    // down, so it is not the line itself; but the line must lie within its interval about as often
+    // as the interval promises, and the two must not differ as a whole.
+    EXPECT_GT(inside, compared * 85 / 100);
+    EXPECT_LT(std::abs(difference / compared), 0.6);
 }
 
 } // namespace
