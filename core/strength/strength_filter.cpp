@@ -107,19 +107,17 @@ double dayGuess(const StrengthInput& input, const Node& node, const StrengthPara
     return median(values);
 }
 
-// Each day's median with up to two neighbours on either side, those less than two weeks away: days
-// far apart may really differ.
-std::vector<double> runningMedian(const std::vector<double>& weeks,
-                                  const std::vector<double>& values)
+// Each day's median with up to two neighbours on either side, those less than `reach` weeks away.
+std::vector<double>
+runningMedian(const std::vector<double>& weeks, const std::vector<double>& values, double reach)
 {
-    constexpr double kNear = 2.0;
     std::vector<double> smooth(values.size());
     std::vector<double> near;
     for (std::size_t k = 0; k < values.size(); ++k) {
         near.clear();
         const std::size_t from = k < 2 ? 0 : k - 2;
         for (std::size_t n = from; n < std::min(k + 3, values.size()); ++n) {
-            if (std::abs(weeks[n] - weeks[k]) < kNear) {
+            if (std::abs(weeks[n] - weeks[k]) < reach) {
                 near.push_back(values[n]);
             }
         }
@@ -142,7 +140,7 @@ std::vector<double> firstGuess(const StrengthInput& input,
             levels.push_back(dayGuess(input, node, parameters));
         }
     }
-    const std::vector<double> smooth = runningMedian(weeks, levels);
+    const std::vector<double> smooth = runningMedian(weeks, levels, parameters.guessReach);
     std::vector<double> guess;
     guess.reserve(timeline.nodes.size());
     for (const Node& node : timeline.nodes) {

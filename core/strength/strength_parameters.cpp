@@ -8,6 +8,7 @@ void learnsToTest(StrengthParameters& parameters)
 {
     constexpr double kLearningWalk = 0.20; // ln per sqrt(week)
     parameters.learningWalk = kLearningWalk;
+    parameters.guessReach = 2.0;
 }
 
 StrengthParameters forExperience(std::optional<Experience> experience)

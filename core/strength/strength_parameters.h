@@ -19,6 +19,8 @@ struct StrengthParameters {
     // Set for such histories only: see learnsToTest.
     double learningWalk = 0.0;
     double learningWeeks = 2.5;
+    // Days farther apart than this many weeks do not smooth each other's first guess.
+    double guessReach = 1e9;
     double slopeWalk = 0.0012;  // ln/week per sqrt(week); assumed
     double slopeMemory = 26.0;  // weeks until a slope has fallen back by 1/e; assumed
     double lateSlope = 0.001;   // ln/week after a year (Steele 2022: linear in ln time); literature
