@@ -88,6 +88,7 @@ void RosterDelegate::paint(QPainter* painter,
     QPalette palette = option.palette;
     if (isSelected) {
         palette.setColor(QPalette::Text, palette.color(QPalette::HighlightedText));
+        palette.setColor(QPalette::Base, palette.color(QPalette::Highlight)); // inside hollow marks
     }
     painter->setPen(palette.color(QPalette::Text));
     const QColor quiet = isSelected ? palette.color(QPalette::Text) : colours(palette).quiet;
