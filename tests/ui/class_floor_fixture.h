@@ -119,6 +119,8 @@ protected:
         m_page->show();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(m_page.get()));
         m_page->activateWindow();
+        // On an X server the focus only moves inside the active window.
+        ASSERT_TRUE(QTest::qWaitForWindowActive(m_page.get()));
         grid = m_page->findChild<FloorGrid*>(QStringLiteral("floorGrid"));
         ASSERT_NE(grid, nullptr);
         m_tester = std::make_unique<QAbstractItemModelTester>(

@@ -40,6 +40,7 @@ TEST_F(WindowTest, PagesAreReachedByKey)
     window.show();
     ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
     window.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&window)); // shortcuts belong to the active window
     for (const auto& [key, page] : {std::pair(Qt::Key_2, MainWindow::Floor),
                                     std::pair(Qt::Key_3, MainWindow::Sides),
                                     std::pair(Qt::Key_1, MainWindow::People)}) {
