@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <fstream>
+#include <sstream>
 
 namespace levelbar {
 namespace {
@@ -37,8 +38,9 @@ protected:
         EXPECT_EQ(cli("export g.levelbar out").status, 0);
         std::string all;
         for (const char* name : {"out/members.csv", "out/sets.csv", "out/tests.csv"}) {
-            std::ifstream in(m_folder / name, std::ios::binary);
-            all.append(std::istreambuf_iterator<char>(in), {});
+            std::ostringstream text;
+            text << std::ifstream(m_folder / name, std::ios::binary).rdbuf();
+            all += text.str();
         }
         return all;
     }

@@ -8,7 +8,8 @@
 #include <cstring>
 #include <fstream>
 #include <map>
-#include <optional>
+#include <sstream>
+#include <string>
 #include <vector>
 
 namespace levelbar::tests {
@@ -211,9 +212,11 @@ int openFile(sqlite3_vfs* /*vfs*/, const char* path, sqlite3_file* file, int fla
         return code;
     }
     if (me->path != nullptr && world().files.find(*me->path) == world().files.end()) {
-        std::ifstream in(*me->path, std::ios::binary);
+        std::ostringstream bytes;
+        bytes << std::ifstream(*me->path, std::ios::binary).rdbuf();
+        const std::string text = bytes.str();
         Image image;
-        image.current.assign(std::istreambuf_iterator<char>(in), {});
+        image.current.assign(text.begin(), text.end());
         image.durable = image.current;
         // What was there before is on the disk; a new file is not yet.
         image.isDurable = !image.current.empty() || (flags & SQLITE_OPEN_MAIN_DB) != 0;
