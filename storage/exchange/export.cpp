@@ -161,6 +161,31 @@ void writeSet(std::ostream& out,
     record.end();
 }
 
+// What `text` makes of the value; empty when there is none.
+template <typename T, typename Text>
+std::string orEmpty(const std::optional<T>& value, const Text& text)
+{
+    return value ? std::string(text(*value)) : std::string();
+}
+
+void writeMember(std::ostream& out, const Member& member, const std::string& classes)
+{
+    Record record(out);
+    record.cell(member.code)
+        .cell(member.name)
+        .cell(orEmpty(member.sex, &sexWord))
+        .cell(orEmpty(member.birthDate, [](Day day) { return isoText(day); }))
+        .cell(orEmpty(member.statureTenthMillimetres, [](int v) { return decimalText(v, 2); }))
+        .cell(orEmpty(member.intakeMass, [](const Mass& mass) { return mass.number(); }))
+        .cell(orEmpty(member.dominantSide, &sideWord))
+        .cell(orEmpty(member.experience, &experienceWord))
+        .cell(orEmpty(member.goal, &goalWord))
+        .cell(member.group)
+        .cell(classes)
+        .cell(member.note);
+    record.end();
+}
+
 } // namespace
 
 void writeMembers(const Logbook& logbook, std::ostream& out)
@@ -170,22 +195,7 @@ void writeMembers(const Logbook& logbook, std::ostream& out)
                "group,"
                "classes,note\n";
         for (const Member& member : MemberStore(logbook).all(true)) {
-            Record record(out);
-            record.cell(member.code)
-                .cell(member.name)
-                .cell(member.sex ? sexWord(*member.sex) : std::string_view())
-                .cell(member.birthDate ? isoText(*member.birthDate) : std::string())
-                .cell(member.statureTenthMillimetres
-                          ? decimalText(*member.statureTenthMillimetres, 2)
-                          : std::string())
-                .cell(member.intakeMass ? member.intakeMass->number() : std::string())
-                .cell(member.dominantSide ? sideWord(*member.dominantSide) : std::string_view())
-                .cell(member.experience ? experienceWord(*member.experience) : std::string_view())
-                .cell(member.goal ? goalWord(*member.goal) : std::string_view())
-                .cell(member.group)
-                .cell(classesOf(logbook, member.id))
-                .cell(member.note);
-            record.end();
+            writeMember(out, member, classesOf(logbook, member.id));
         }
     });
 }

@@ -35,7 +35,7 @@ constexpr std::int64_t kHeaviestThousandths = 500000;
 
 Result<Side> parseDominant(std::string_view text)
 {
-    const auto side = parseSide(text);
+    auto side = parseSide(text);
     if (!side || *side == Side::Both) {
         return refuse(FaultCode::NotOneOf, {excerpt(text), "left, right"});
     }
