@@ -35,6 +35,19 @@ QString flagWord(const Attention& attention)
     }
 }
 
+// Each flag once, in the order of the reasons.
+QString flagWords(const MemberReview& member)
+{
+    QStringList flags;
+    for (const Attention& attention : member.attention) {
+        const QString flag = flagWord(attention);
+        if (!flags.contains(flag)) {
+            flags << flag;
+        }
+    }
+    return flags.join(QStringLiteral(" · "));
+}
+
 } // namespace
 
 void RosterModel::show(ReviewedRosterPointer roster, std::map<MemberId, QString> classes)
@@ -112,16 +125,8 @@ QString RosterModel::text(const MemberReview& member, int column) const
         const SideReview* side = mainSide(member);
         return side == nullptr ? QString() : words(shortPhrase(*side));
     }
-    case Flags: {
-        QStringList flags;
-        for (const Attention& attention : member.attention) {
-            const QString flag = flagWord(attention);
-            if (!flags.contains(flag)) {
-                flags << flag;
-            }
-        }
-        return flags.join(QStringLiteral(" · "));
-    }
+    case Flags:
+        return flagWords(member);
     default:
         return {};
     }
