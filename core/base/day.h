@@ -4,6 +4,7 @@
 
 #include "core/base/fault.h"
 
+#include <cmath>
 #include <compare>
 #include <cstdint>
 #include <string>
@@ -31,6 +32,17 @@ struct Day {
 [[nodiscard]] constexpr Day operator-(Day day, int days)
 {
     return Day{day.sinceEpoch - days};
+}
+
+// Weeks since 1970-01-01, the time scale of the strength model, and the nearest day back.
+[[nodiscard]] constexpr double weeksOf(Day day)
+{
+    return day.sinceEpoch / 7.0;
+}
+
+[[nodiscard]] inline Day dayOfWeeks(double weeks)
+{
+    return Day{static_cast<std::int32_t>(std::lround(weeks * 7.0))};
 }
 
 struct CivilDate {

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/fault.h"
 
+#include "core/base/utf8.h"
+
 namespace levelbar {
 
 std::string_view sentenceTemplate(FaultCode code)
@@ -61,8 +63,56 @@ std::string_view sentenceTemplate(FaultCode code)
         return "reps, seconds or metres are needed";
     case FaultCode::NotInDomain:
         return "'%1' is outside what the equation was made for (%2)";
+    case FaultCode::OtherUnit:
+        return "'%1' is not in %2, the unit of the bar";
+    case FaultCode::BelowTheBar:
+        return "'%1' is lighter than the bar, %2";
+    case FaultCode::LoadNotMade:
+        return "'%1' cannot be made with these plates; the nearest loads are %2 and %3";
+    case FaultCode::TooFewLifters:
+        return "too few lifters (%1) for the racks (%2)";
+    case FaultCode::TooManyLifters:
+        return "too many lifters (%1; at most %2)";
+    case FaultCode::RepeatedLifter:
+        return "the lifter '%1' is there twice";
     case FaultCode::NotACell:
         return "'%1' is neither reps (9) nor reps with reserve (9.2)";
+    case FaultCode::NotARpeCell:
+        return "'%1' is neither reps (9) nor reps with RPE (9.8 for 8, 9.85 for 8.5)";
+    case FaultCode::RepeatedPiece:
+        return "'%1' stands there twice";
+    case FaultCode::NoBar:
+        return "at least one bar is needed";
+    case FaultCode::NothingKnown:
+        return "nothing is known of '%1' in '%2': no set, no tested maximum, no related lift";
+    case FaultCode::NotByLoad:
+        return "'%1' is not lifted for reps with a load of its own, so there is no load to aim at";
+    case FaultCode::RepeatedMeeting:
+        return "the meeting %1 is there twice";
+    case FaultCode::NotAPadEntry:
+        return "'%1' is nothing the number pad knows";
+    case FaultCode::NoStation:
+        return "there is no rack or bench %1";
+    case FaultCode::NoBib:
+        return "nobody wears bib %1";
+    case FaultCode::NoOpenSet:
+        return "no set is open there";
+    case FaultCode::NothingPlanned:
+        return "a key cannot accept this set; type the reps";
+    case FaultCode::SetWaits:
+        return "this set waits: choose another exercise for it, or speak with the person first";
+    case FaultCode::NoFreeLoad:
+        return "there is no other load that is free in this round";
+    case FaultCode::NothingToTakeBack:
+        return "there is nothing to take back";
+    case FaultCode::NothingKeyed:
+        return "no set was counted yet";
+    case FaultCode::ChooseFirst:
+        return "choose 1 to %1, or 0 for none";
+    case FaultCode::NothingLeft:
+        return "%1 has no set left to change";
+    case FaultCode::RepeatedBib:
+        return "bib %1 is worn already";
     }
     return "";
 }
@@ -91,13 +141,13 @@ std::string excerpt(std::string_view text)
 {
     constexpr std::size_t kLongest = 40;
     if (text.size() <= kLongest) {
-        return std::string(text);
+        return oneLine(text);
     }
     std::size_t end = kLongest;
     while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U) {
         --end;
     }
-    return std::string(text.substr(0, end)) + "…";
+    return oneLine(text.substr(0, end)) + "…";
 }
 
 std::string sentence(const Fault& fault)

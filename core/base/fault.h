@@ -40,7 +40,31 @@ enum class FaultCode {
     TooManyCells,      // %1 cells where the header has %2
     NeedsAmount,       // reps, seconds or metres are needed
     NotInDomain,       // an equation does not hold for %1 (valid: %2)
+    OtherUnit,         // %1 is not in %2, the unit of the bar
+    BelowTheBar,       // %1 is lighter than the bar, %2
+    LoadNotMade,       // %1 cannot be made with the plates; %2 and %3 can
+    TooFewLifters,     // %1 lifters for %2 racks
+    TooManyLifters,    // %1 lifters where %2 can be shared out
+    RepeatedLifter,    // the lifter %1 is there twice
     NotACell,          // %1 is not reps, or reps.reserve
+    NotARpeCell,       // %1 is not reps, or reps.rpe
+    RepeatedPiece,     // %1 stands twice among what the gym owns
+    NoBar,             // what the gym owns has no bar
+    NothingKnown,      // nothing is known of %1 in %2
+    NotByLoad,         // %1 has no load of its own
+    RepeatedMeeting,   // the meeting %1 is there twice
+    NotAPadEntry,      // %1 is nothing the number pad knows
+    NoStation,         // no rack or bench %1
+    NoBib,             // nobody wears bib %1
+    NoOpenSet,         // no open set to key
+    NothingPlanned,    // nothing is planned there that a key could accept
+    SetWaits,          // the set waits for a choice
+    NoFreeLoad,        // nothing else that exists is free
+    NothingToTakeBack, // nothing was keyed yet
+    NothingKeyed,      // no set was counted yet
+    ChooseFirst,       // a choice from 1 to %1 is open
+    NothingLeft,       // %1 has no set left to change
+    RepeatedBib,       // bib %1 is worn already
 };
 
 // A value that was refused: what is wrong, and the words that fill %1, %2, ... of its template.

@@ -32,7 +32,7 @@ Result<MassUnit> parseMassUnit(std::string_view text)
     if (text == "lb") {
         return MassUnit::Pound;
     }
-    return refuse(FaultCode::NotOneOf, {std::string(text), "kg, lb"});
+    return refuse(FaultCode::NotOneOf, {excerpt(text), "kg, lb"});
 }
 
 Result<Mass> parseMass(std::string_view number, MassUnit unit)

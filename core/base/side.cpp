@@ -24,7 +24,7 @@ Result<Side> parseSide(std::string_view text)
             return side;
         }
     }
-    return refuse(FaultCode::NotOneOf, {std::string(text), "left, right, both"});
+    return refuse(FaultCode::NotOneOf, {excerpt(text), "left, right, both"});
 }
 
 } // namespace levelbar

@@ -89,4 +89,19 @@ bool holdsControl(std::string_view text, bool allowBreaks)
     return false;
 }
 
+std::string oneLine(std::string_view text)
+{
+    std::string line;
+    line.reserve(text.size());
+    while (!text.empty()) {
+        const std::string_view before = text;
+        const auto character = takeCodePoint(text);
+        const bool breaks = !character || *character < 0x20 ||
+                            (*character >= 0x7F && *character <= 0x9F) || *character == 0x2028 ||
+                            *character == 0x2029;
+        line += breaks ? "\uFFFD" : before.substr(0, before.size() - text.size());
+    }
+    return line;
+}
+
 } // namespace levelbar

@@ -4,6 +4,7 @@
 
 #include <cstddef>
 #include <optional>
+#include <string>
 #include <string_view>
 
 namespace levelbar {
@@ -18,5 +19,9 @@ std::optional<char32_t> takeCodePoint(std::string_view& text);
 
 // C0 and C1 controls and DEL. With `allowBreaks`, line feed and tab are let through.
 [[nodiscard]] bool holdsControl(std::string_view text, bool allowBreaks);
+
+// The text on one line and well formed: control characters, line and paragraph separators (U+2028,
+// U+2029) and broken bytes become U+FFFD.
+[[nodiscard]] std::string oneLine(std::string_view text);
 
 } // namespace levelbar

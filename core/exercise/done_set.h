@@ -43,6 +43,7 @@ struct PerformedSet {
     std::optional<StopReason> stopped;
     std::optional<bool> isClean;
     std::optional<int> pain; // 0 to 10
+    bool isAtLeast = false;  // an easy day: what was done is the least that was in it
 
     friend bool operator==(const PerformedSet&, const PerformedSet&) = default;
 };

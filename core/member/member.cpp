@@ -46,9 +46,23 @@ Result<std::string> checkMemberCode(std::string_view text)
     return checked(text, kLongestCode, false);
 }
 
+Result<std::string> checkName(std::string_view text, int longest)
+{
+    return checked(text, longest, false);
+}
+
 Result<std::string> checkText(std::string_view text, int longest)
 {
-    return checked(text, longest, true);
+    if (text.find('\r') == std::string_view::npos) {
+        return checked(text, longest, true);
+    }
+    std::string lines;
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        const bool isPair = text[at] == '\r' && at + 1 < text.size() && text[at + 1] == '\n';
+        at += isPair ? 1 : 0;
+        lines += text[at] == '\r' ? '\n' : text[at];
+    }
+    return checked(lines, longest, true);
 }
 
 std::string_view sexWord(Sex sex)

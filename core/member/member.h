@@ -42,8 +42,11 @@ struct Member {
 // Case counts. Returns the text unchanged.
 [[nodiscard]] Result<std::string> checkMemberCode(std::string_view text);
 
+// A name or a word on one line: UTF-8, no control characters, at most `longest` code points.
+[[nodiscard]] Result<std::string> checkName(std::string_view text, int longest);
+
 // Free text of people: UTF-8, no control characters but line feed and tab, at most `longest`
-// code points.
+// code points. Other line endings become line feeds.
 [[nodiscard]] Result<std::string> checkText(std::string_view text, int longest);
 
 [[nodiscard]] std::string_view sexWord(Sex sex);

@@ -4,6 +4,7 @@
 
 #include "core/exercise/done_set.h"
 #include "core/exercise/exercise.h"
+#include "core/plan/given_prediction.h"
 
 #include <optional>
 #include <span>
@@ -32,6 +33,7 @@ struct PlannedSet {
     std::optional<int> amount; // reps, or tenths of seconds or metres; nothing = not known
     std::optional<Reserve> reserve;
     bool isNew = false; // never done before: no load or reps to go by
+    std::optional<GivenPrediction> prediction = std::nullopt;
 
     friend bool operator==(const PlannedSet&, const PlannedSet&) = default;
 };

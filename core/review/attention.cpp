@@ -60,13 +60,14 @@ std::string_view attentionTemplate(const Attention& attention)
     case AttentionKind::Absence:
         return "Not seen for %1 weeks.";
     case AttentionKind::LoadJump:
-        return "%1: did %2 % more than usual.";
+        return "%1 in seven days: %2; usually %3 a week, at most %4 in eight weeks.";
     case AttentionKind::Retest:
-        return "%1: due for a retest since %2.";
+        return attention.arguments.size() > 2 ? "%1 and %3 more: due for a retest since %2."
+                                              : "%1: due for a retest since %2.";
     case AttentionKind::Clearance:
-        return "Clearance ends on %1.";
+        return attention.evidence.amount > 1 ? "Clearance ended on %1." : "Clearance ends on %1.";
     case AttentionKind::TargetMissed:
-        return "%1: target missed twice.";
+        return "%1: fewer reps than planned on %2 and %3.";
     }
     return "";
 }

@@ -106,6 +106,11 @@ std::vector<ExerciseSeries> seriesOf(const MemberHistory& history, const Library
     return all;
 }
 
+double ratioSpread(const Exercise& exercise)
+{
+    return exercise.ratioSpreadPercent ? *exercise.ratioSpreadPercent / 100.0 : kUsualRatioSpread;
+}
+
 StrengthQuestion strengthQuestion(const std::vector<ExerciseSeries>& series)
 {
     StrengthQuestion question;
@@ -125,10 +130,8 @@ StrengthQuestion strengthQuestion(const std::vector<ExerciseSeries>& series)
         for (std::size_t k = 0; k < question.places.size(); ++k) {
             const Exercise& base = *series[question.places[k]].exercise;
             if (k != j && exercise.ratioToBase && base.key == exercise.baseExerciseKey) {
-                const double spread = exercise.ratioSpreadPercent
-                                          ? *exercise.ratioSpreadPercent / 100.0
-                                          : kUsualRatioSpread;
-                question.exercises[j].related = RelatedLift{k, *exercise.ratioToBase, spread};
+                question.exercises[j].related =
+                    RelatedLift{k, *exercise.ratioToBase, ratioSpread(exercise)};
             }
         }
     }

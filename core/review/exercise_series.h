@@ -40,4 +40,7 @@ struct StrengthQuestion {
 
 [[nodiscard]] StrengthQuestion strengthQuestion(const std::vector<ExerciseSeries>& series);
 
+// Standard deviation between people of ln(its maximum / its base's): the library's, or the usual.
+[[nodiscard]] double ratioSpread(const Exercise& exercise);
+
 } // namespace levelbar

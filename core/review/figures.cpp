@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/review/figures.h"
 
-#include "core/review/exercise_series.h"
-
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -11,8 +9,6 @@
 namespace levelbar {
 
 namespace {
-
-constexpr double kDaysPerWeek = 7.0;
 
 double offsetOf(Side side)
 {
@@ -23,7 +19,7 @@ bool isBoundOnly(const PerformedSet& set)
 {
     const bool isKnown = set.known == HowKnown::Counted || set.known == HowKnown::Sheet;
     const bool isSized = set.reserve || set.stopped == StopReason::NoMore;
-    return !isKnown || !isSized || set.stopped == StopReason::Pain;
+    return !isKnown || !isSized || set.isAtLeast || set.stopped == StopReason::Pain;
 }
 
 std::optional<StrengthDot> dotOf(const PerformedSet& set, const StrengthFit& fit)
@@ -44,38 +40,54 @@ BandPoint bandPoint(const SmoothedStrength& past, double offset)
     const double variance = past.levelVariance + offset * offset * past.differenceVariance +
                             2.0 * offset * past.levelDifferenceCovariance;
     const double reach = kNormalQuantile * std::sqrt(std::max(variance, 0.0));
-    const Day day{static_cast<std::int32_t>(std::lround(past.weeks * kDaysPerWeek))};
+    const Day day = dayOfWeeks(past.weeks);
     return {day, std::exp(centre), std::exp(centre - reach), std::exp(centre + reach)};
 }
 
 } // namespace
 
-StrengthFigure strengthFigure(
-    const MemberHistory& history, const Library& library, ExerciseId exercise, Side side, Day asOf)
+std::optional<FittedExercise>
+fittedExercise(const MemberHistory& history, const Library& library, ExerciseId exercise, Day asOf)
 {
-    StrengthFigure figure;
     const std::vector<ExerciseSeries> all = seriesOf(history, library);
     const StrengthQuestion question = strengthQuestion(all);
     const auto place = std::find_if(question.places.begin(),
                                     question.places.end(),
                                     [&](std::size_t p) { return all[p].exercise->id == exercise; });
     if (place == question.places.end()) {
-        return figure;
+        return std::nullopt;
     }
     const auto fits = fitMember(question.exercises, history.member.experience, asOf, true);
     const auto& fit = fits[static_cast<std::size_t>(place - question.places.begin())];
-    if (!fit || fit->isFromRelated || !all[*place].has(side)) {
+    if (!fit || fit->isFromRelated) {
+        return std::nullopt;
+    }
+    return FittedExercise{all[*place], fit->fit};
+}
+
+StrengthFigure strengthFigure(
+    const MemberHistory& history, const Library& library, ExerciseId exercise, Side side, Day asOf)
+{
+    const auto fitted = fittedExercise(history, library, exercise, asOf);
+    return fitted ? strengthFigure(*fitted, side, asOf) : StrengthFigure{};
+}
+
+StrengthFigure strengthFigure(const FittedExercise& fitted, Side side, Day asOf)
+{
+    StrengthFigure figure;
+    const ExerciseSeries& series = fitted.series;
+    if (!series.has(side)) {
         return figure;
     }
     const auto at = static_cast<std::size_t>(side);
-    for (const PerformedSet& set : all[*place].sets[at]) {
-        const auto dot = set.day <= asOf ? dotOf(set, fit->fit) : std::nullopt;
+    for (const PerformedSet& set : series.sets[at]) {
+        const auto dot = set.day <= asOf ? dotOf(set, fitted.fit) : std::nullopt;
         if (dot) {
             figure.dots.push_back(*dot);
         }
     }
-    figure.dots.reserve(figure.dots.size() + all[*place].maxima[at].size());
-    for (const TestedMaximum& test : all[*place].maxima[at]) {
+    figure.dots.reserve(figure.dots.size() + series.maxima[at].size());
+    for (const TestedMaximum& test : series.maxima[at]) {
         if (test.day <= asOf) {
             figure.dots.push_back(
                 {test.day, test.kilograms, HowKnown::Counted, true, false, std::nullopt});
@@ -84,8 +96,8 @@ StrengthFigure strengthFigure(
     std::stable_sort(figure.dots.begin(), figure.dots.end(), [](const auto& a, const auto& b) {
         return a.day < b.day;
     });
-    figure.band.reserve(fit->fit.path.size());
-    for (const SmoothedStrength& past : fit->fit.path) {
+    figure.band.reserve(fitted.fit.path.size());
+    for (const SmoothedStrength& past : fitted.fit.path) {
         figure.band.push_back(bandPoint(past, offsetOf(side)));
     }
     return figure;
@@ -121,10 +133,22 @@ SidesFigure sidesFigure(const Review& review, const std::string& measure)
             }
         }
     }
-    std::stable_sort(figure.rows.begin(), figure.rows.end(), [](const auto& a, const auto& b) {
-        return a.side.differencePercent.value > b.side.differencePercent.value;
-    });
+    sortRows(figure, SidesOrder::ByDifference);
     return figure;
+}
+
+void sortRows(SidesFigure& figure, SidesOrder order)
+{
+    const auto isBefore = [order](const SidesRow& a, const SidesRow& b) {
+        if (order == SidesOrder::ByDifference) {
+            return a.side.differencePercent.value > b.side.differencePercent.value;
+        }
+        const bool isSeenTwice = a.side.days >= 2;
+        return isSeenTwice != (b.side.days >= 2)
+                   ? isSeenTwice
+                   : a.side.probabilityBeyondFive > b.side.probabilityBeyondFive;
+    };
+    std::stable_sort(figure.rows.begin(), figure.rows.end(), isBefore);
 }
 
 std::vector<std::string> measuresOf(const Review& review)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/review/exercise_series.h"
 #include "core/review/review.h"
 
 #include <optional>
@@ -39,6 +40,19 @@ struct StrengthFigure {
 [[nodiscard]] StrengthFigure strengthFigure(
     const MemberHistory& history, const Library& library, ExerciseId exercise, Side side, Day asOf);
 
+// One exercise of a person with its own fit, all sides together; the sets lie in the history.
+struct FittedExercise {
+    ExerciseSeries series;
+    StrengthFit fit; // with its path
+};
+
+// Nothing when no set or test of its own says anything of it.
+[[nodiscard]] std::optional<FittedExercise>
+fittedExercise(const MemberHistory& history, const Library& library, ExerciseId exercise, Day asOf);
+
+// As above, from a fit that is there already.
+[[nodiscard]] StrengthFigure strengthFigure(const FittedExercise& fitted, Side side, Day asOf);
+
 // The dot nearest to a day and height, measured in the given spans of either axis; nothing when
 // there are no dots.
 [[nodiscard]] std::optional<std::size_t> nearestDot(
@@ -59,6 +73,13 @@ struct SidesFigure {
 };
 
 [[nodiscard]] SidesFigure sidesFigure(const Review& review, const std::string& measure);
+
+enum class SidesOrder {
+    ByDifference, // left weakest first
+    ByCertainty,  // surest of over 5 % first; those seen on one day only last
+};
+
+void sortRows(SidesFigure& figure, SidesOrder order);
 
 // Names of the measures with a difference, those with most people first.
 [[nodiscard]] std::vector<std::string> measuresOf(const Review& review);

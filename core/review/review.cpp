@@ -2,38 +2,31 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/review/review.h"
 
+#include "core/exercise/pain.h"
 #include "core/review/exercise_series.h"
-#include "core/sides/side_pairs.h"
+#include "core/review/side_gathering.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
-#include <map>
+#include <utility>
 
 namespace levelbar {
 
 namespace {
 
 constexpr int kPainDays = 28;
-constexpr int kPainThatMatters = 3; // of 10; common practice, no source
 constexpr int kAbsentAfterDays = 21;
 constexpr int kGoneAfterDays = 84;
 constexpr int kNoGainWeeks = 8;
 constexpr double kHardlyRising = 0.2;
-// Right-handed people grip 5 % stronger with the right on average (Wang 2019, Laterality).
-constexpr double kGripCentre = 5.0;
-constexpr std::string_view kGripKey = "grip-strength";
-
-bool hurts(const PerformedSet& set)
-{
-    return set.pain.value_or(0) >= kPainThatMatters || set.stopped == StopReason::Pain;
-}
 
 struct PainSummary {
     std::optional<Day> last;
     int score = 0;
     int sets = 0;
+    int setsOnLastDay = 0;
     const Exercise* exercise = nullptr;
 };
 
@@ -47,18 +40,12 @@ void notePain(PainSummary& pain, const ExerciseSeries& series, Day asOf)
             ++pain.sets;
             pain.score = std::max(pain.score, set.pain.value_or(0));
             if (!pain.last || set.day >= *pain.last) {
+                pain.setsOnLastDay = pain.last == set.day ? pain.setsOnLastDay + 1 : 1;
                 pain.last = set.day;
                 pain.exercise = series.exercise;
             }
         }
     }
-}
-
-std::optional<Day> lastPainIn(const ExerciseSeries& series, Day asOf)
-{
-    PainSummary pain;
-    notePain(pain, series, asOf);
-    return pain.last;
 }
 
 std::string percent(double value)
@@ -86,48 +73,49 @@ Attention imbalance(const SideReview& review)
                            percent(std::abs(d.value)),
                            percent(isLeft ? d.low : -d.high),
                            percent(isLeft ? d.high : -d.low)};
+    attention.evidence = {review.lastPair, static_cast<int>(review.tier)};
+    attention.exercise = review.measure.exercise;
     return attention;
-}
-
-// Drops what lies after the day, so that an earlier review sees what was known then.
-template <typename T> void cut(std::vector<T>& rows, Day asOf)
-{
-    rows.erase(
-        std::find_if(rows.begin(), rows.end(), [asOf](const T& row) { return row.day > asOf; }),
-        rows.end());
 }
 
 } // namespace
 
 struct Reviewer::Working {
-    const Library* library = nullptr;
+    Working(const Library& known, Day day, ReviewSettings wanted)
+        : library(&known)
+        , asOf(day)
+        , settings(std::move(wanted))
+        , sides(known, settings, day)
+    {
+        review.asOf = day;
+    }
+
+    const Library* library;
     Day asOf;
     ReviewSettings settings;
+    SideGathering sides;
     Review review;
-    std::map<ExerciseId, MeasuredSides> exerciseSides;
-    std::map<TestId, MeasuredSides> testSides;
-    std::vector<PainSummary> pains; // one a member
+    std::vector<PainSummary> pains;                // one a member
+    std::vector<std::vector<TestResults>> results; // one a member
 
-    void addStrength(const std::vector<ExerciseSeries>& series, MemberReview& member);
-    void addSides(const ExerciseSeries& series, const StrengthFit* fit, const Member& member);
-    void addTestSides(const MemberHistory& history);
+    [[nodiscard]] std::vector<SlipQuestion> addStrength(const MemberHistory& history,
+                                                        const std::vector<ExerciseSeries>& series,
+                                                        MemberReview& member);
     void addAttention(MemberReview& member, const PainSummary& pain) const;
 };
 
 Reviewer::Reviewer(const Library& library, Day asOf, ReviewSettings settings)
-    : m_working(std::make_unique<Working>())
+    : m_working(std::make_unique<Working>(library, asOf, std::move(settings)))
 {
-    m_working->library = &library;
-    m_working->asOf = asOf;
-    m_working->settings = settings;
-    m_working->review.asOf = asOf;
 }
 
 Reviewer::Reviewer(Reviewer&&) noexcept = default;
 Reviewer& Reviewer::operator=(Reviewer&&) noexcept = default;
 Reviewer::~Reviewer() = default;
 
-void Reviewer::Working::addStrength(const std::vector<ExerciseSeries>& series, MemberReview& member)
+std::vector<SlipQuestion> Reviewer::Working::addStrength(const MemberHistory& history,
+                                                         const std::vector<ExerciseSeries>& series,
+                                                         MemberReview& member)
 {
     const StrengthQuestion question = strengthQuestion(series);
     const auto fits = fitMember(question.exercises, member.member.experience, asOf);
@@ -150,67 +138,7 @@ void Reviewer::Working::addStrength(const std::vector<ExerciseSeries>& series, M
             member.strength.push_back(entry);
         }
     }
-    for (std::size_t i = 0; i < series.size(); ++i) {
-        addSides(series[i], fitAt[i], member.member);
-    }
-}
-
-void Reviewer::Working::addSides(const ExerciseSeries& series,
-                                 const StrengthFit* fit,
-                                 const Member& member)
-{
-    constexpr auto kLeft = static_cast<std::size_t>(Side::Left);
-    constexpr auto kRight = static_cast<std::size_t>(Side::Right);
-    auto tests = pairsFromTrials(series.trials[kLeft], series.trials[kRight], series.direction);
-    std::vector<SidePair> sets;
-    if (series.isStrength()) {
-        sets = pairsFromSets(series.sets[kLeft], series.sets[kRight], fit);
-    }
-    const bool isTest = !tests.empty() && sets.empty();
-    SideSeries pairs{
-        joinPairs(std::move(tests), sets), member.dominantSide, lastPainIn(series, asOf)};
-    cut(pairs.pairs, asOf);
-    if (pairs.pairs.empty()) {
-        return;
-    }
-    auto [at, isNew] = exerciseSides.try_emplace(series.exercise->id);
-    MeasuredSides& measure = at->second;
-    if (isNew) {
-        measure.measure = {series.exercise->id, std::nullopt, series.exercise->name};
-        measure.settings.isTest = true;
-    }
-    // Reps are the noisier kind: one person's sets make the measure one of sets.
-    measure.settings.isTest = measure.settings.isTest && isTest;
-    measure.owners.push_back(review.members.size());
-    measure.series.push_back(std::move(pairs));
-}
-
-void Reviewer::Working::addTestSides(const MemberHistory& history)
-{
-    for (const TrialSeries& left : history.trials) {
-        const TestKind* test = library->test(left.test);
-        const bool isMeasure = left.side == Side::Left && test != nullptr && !test->maximumOf &&
-                               test->direction != Direction::None;
-        const auto right = std::find_if(
-            history.trials.begin(), history.trials.end(), [&](const TrialSeries& other) {
-                return other.test == left.test && other.side == Side::Right;
-            });
-        if (!isMeasure || right == history.trials.end()) {
-            continue;
-        }
-        SideSeries pairs{pairsFromTrials(left.trials, right->trials, test->direction),
-                         history.member.dominantSide,
-                         std::nullopt};
-        cut(pairs.pairs, asOf);
-        if (pairs.pairs.empty()) {
-            continue;
-        }
-        MeasuredSides& measure = testSides[test->id];
-        measure.measure = {std::nullopt, test->id, test->name};
-        measure.settings.handedCentre = test->key == kGripKey ? kGripCentre : 0.0;
-        measure.owners.push_back(review.members.size());
-        measure.series.push_back(std::move(pairs));
-    }
+    return sides.add(history, series, fitAt, review.members.size());
 }
 
 void Reviewer::add(const MemberHistory& history)
@@ -240,13 +168,13 @@ void Reviewer::add(const MemberHistory& history)
             }
         }
     }
-    w.addStrength(series, member);
-    w.addTestSides(history);
+    member.slips = w.addStrength(history, series, member);
     PainSummary pain;
     for (const ExerciseSeries& exercise : series) {
         notePain(pain, exercise, w.asOf);
     }
     w.pains.push_back(pain);
+    w.results.push_back(testResults(history, *w.library, w.asOf));
     w.review.members.push_back(std::move(member));
 }
 
@@ -261,7 +189,10 @@ void Reviewer::Working::addAttention(MemberReview& member, const PainSummary& pa
                         pain.exercise->name,
                         shortText(*pain.last),
                         std::to_string(pain.sets)},
-                       1.0});
+                       1.0,
+                       {*pain.last, pain.setsOnLastDay},
+                       pain.exercise->id,
+                       pain.sets});
     }
     for (const SideReview& side : member.sides) {
         if (side.tier != SideTier::None) {
@@ -278,7 +209,9 @@ void Reviewer::Working::addAttention(MemberReview& member, const PainSummary& pa
                             tenths(-change.value),
                             tenths(-change.high),
                             tenths(-change.low)},
-                           strength.trend.probabilityFalling});
+                           strength.trend.probabilityFalling,
+                           {strength.strength.lastSet},
+                           strength.exercise});
         }
     }
     // A flat line is what an advanced person's should look like (Steele 2022).
@@ -291,7 +224,9 @@ void Reviewer::Working::addAttention(MemberReview& member, const PainSummary& pa
              SideTier::None,
              std::nullopt,
              {library->exercise(main->exercise)->name, std::to_string(main->trend.spanWeeks)},
-             1.0 - main->trend.probabilityRising});
+             1.0 - main->trend.probabilityRising,
+             {main->strength.lastSet},
+             main->exercise});
     }
     const int away = member.lastSeen ? asOf - *member.lastSeen : 0;
     if (away > kAbsentAfterDays && away <= kGoneAfterDays) {
@@ -299,7 +234,8 @@ void Reviewer::Working::addAttention(MemberReview& member, const PainSummary& pa
                        SideTier::None,
                        std::nullopt,
                        {std::to_string(away / 7)},
-                       1.0});
+                       1.0,
+                       {*member.lastSeen}});
     }
     std::stable_sort(all.begin(), all.end(), [](const Attention& a, const Attention& b) {
         return a.kind != b.kind ? a.kind < b.kind : a.certainty > b.certainty;
@@ -309,22 +245,23 @@ void Reviewer::Working::addAttention(MemberReview& member, const PainSummary& pa
 Review Reviewer::finish()
 {
     Working& w = *m_working;
-    std::vector<MeasuredSides> measures;
-    for (auto& [id, measure] : w.exerciseSides) {
-        measures.push_back(std::move(measure));
-    }
-    for (auto& [id, measure] : w.testSides) {
-        measures.push_back(std::move(measure));
-    }
+    const std::vector<MeasuredSides> measures = w.sides.take();
     RosterSides sides = reviewSides(measures, w.asOf, w.settings.sideThresholdPercent);
     for (RosterSides::Entry& entry : sides.entries) {
         w.review.members[entry.owner].sides.push_back(std::move(entry.review));
     }
+    for (const MeasuredSides& measure : measures) {
+        w.review.measures.push_back(steadinessOf(measure, w.asOf, w.settings.sideThresholdPercent));
+    }
+    w.review.sideModels = std::move(sides.models);
     w.review.look = sides.look;
     w.review.act = sides.act;
     w.review.expectedFalseLook = sides.expectedFalseLook;
     w.review.expectedFalseAct = sides.expectedFalseAct;
+    w.review.testNoise = poolTestNoise(w.results, *w.library);
     for (std::size_t i = 0; i < w.review.members.size(); ++i) {
+        w.review.members[i].tests =
+            testTrends(w.results[i], *w.library, w.review.testNoise, w.asOf);
         w.addAttention(w.review.members[i], w.pains[i]);
     }
     return std::move(w.review);

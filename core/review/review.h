@@ -4,10 +4,14 @@
 
 #include "core/review/attention.h"
 #include "core/review/history.h"
+#include "core/review/test_trends.h"
+#include "core/sides/measure_steadiness.h"
 #include "core/sides/side_difference.h"
+#include "core/sides/side_records.h"
 #include "core/strength/strength.h"
 #include "core/trend/trend.h"
 
+#include <map>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -22,12 +26,20 @@ struct StrengthReview {
     Trend trend;
 };
 
+// Both sides of a day are too far apart to be believed: was it typed wrong?
+struct SlipQuestion {
+    Measure measure;
+    SideSlip slip;
+};
+
 struct MemberReview {
     Member member;
     std::optional<Day> lastSeen;          // last day with a set or a trial, up to asOf
     int daysSeen = 0;                     // distinct days with a set, up to asOf
     std::vector<StrengthReview> strength; // by exercise, then side
+    std::vector<TestReview> tests;        // by test, then side
     std::vector<SideReview> sides;        // exercises before tests, by id
+    std::vector<SlipQuestion> slips;      // exercises before tests, by id
     std::vector<Attention> attention;     // safety first, then by certainty
 };
 
@@ -38,10 +50,17 @@ struct Review {
     int act = 0;                       // entries listed "act"
     double expectedFalseLook = 0.0;    // of `look`, how many are expected to be chance
     double expectedFalseAct = 0.0;
+    std::vector<MeasureSteadiness> measures; // exercises before tests, by id
+    std::vector<SideModel> sideModels;       // a measure with pairs each
+    TestNoise testNoise;                     // what a result is worth, learnt from everyone
 };
 
+// What a review takes beside the histories. storage::SideStore::reviewSettings() reads it.
 struct ReviewSettings {
-    double sideThresholdPercent = 10.0; // 1 to 50: what counts as a difference to act on
+    double sideThresholdPercent = kUsualThreshold; // 1 to 50: what counts as a difference to act on
+    std::map<MeasureKey, double> sideThresholds;   // of measures with one of their own
+    std::map<MemberId, SideRecords> sideRecords;   // of people with known reasons, operations, ...
+    std::map<ExerciseId, std::vector<std::string>> areas; // what it stresses: words of bodyAreas()
 };
 
 // Builds a review of the whole roster from histories handed in one at a time, so that only one

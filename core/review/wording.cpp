@@ -105,7 +105,9 @@ std::vector<Phrase> phrases(const Trend& trend)
     if (trend.call == TrendCall::TooEarly || !trend.percentPerWeek) {
         const int missing = std::max(1, kTrendDays - trend.daysSeen);
         const std::string day = trend.askAgainOn ? shortText(*trend.askAgainOn) : "a few weeks";
-        return {{"Too early: %1 days seen. About %2 more needed; ask again after %3.",
+        return {{trend.daysSeen == 1
+                     ? "Too early: 1 day seen. About %2 more needed; ask again after %3."
+                     : "Too early: %1 days seen. About %2 more needed; ask again after %3.",
                  {std::to_string(trend.daysSeen), std::to_string(missing), day}}};
     }
     const Estimate& change = *trend.percentPerWeek;

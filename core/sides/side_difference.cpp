@@ -2,8 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sides/side_difference.h"
 
+#include "core/base/distributions.h"
+#include "core/sides/side_news.h"
+
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace levelbar {
 
@@ -12,10 +16,8 @@ namespace {
 constexpr double kSmallPercent = 5.0;
 constexpr int kRecentDays = 28;
 constexpr int kReplayWeeks = 8;
-constexpr double kStay = 0.1; // how far below the cut a listed name may fall and stay
 constexpr double kClearSide = 0.90;
-constexpr double kJump = 1.96;
-constexpr double kNoCut = 1.0 - kFalseShare; // the cut when a list is empty
+constexpr double kSureSmaller = 0.90;
 
 struct Candidate {
     std::size_t owner = 0;
@@ -25,14 +27,17 @@ struct Candidate {
     bool mayBeListed = false;
 };
 
-Estimate asPercent(const SidePosterior& posterior, int days)
-{
-    return {percentOf(posterior.mean()),
-            percentOf(posterior.quantile((1.0 - kLevel) / 2.0)),
-            percentOf(posterior.quantile((1.0 + kLevel) / 2.0)),
-            kLevel,
-            days};
-}
+// What the replay remembers of one person's measure from week to week.
+struct Memory {
+    bool wasLook = false;
+    bool wasAct = false;
+    bool isSeen = false; // has a pair in the window
+    SideTier tier = SideTier::None;
+    SideListing listing;
+    std::optional<SideLeaving> left;
+};
+
+using Memories = std::vector<std::vector<Memory>>; // by measure, then series
 
 // P(the difference is beyond `logPercent` on the side of the posterior's mean).
 double beyond(const SidePosterior& posterior, double logPercent)
@@ -41,51 +46,10 @@ double beyond(const SidePosterior& posterior, double logPercent)
                                   : 1.0 - posterior.below(logPercent);
 }
 
-bool isPainful(const SideSeries& series, Day day)
-{
-    return series.lastPain && *series.lastPain <= day && day - *series.lastPain <= kRecentDays;
-}
-
-// A difference that the earlier pairs do not explain, seen first within four weeks.
-bool isSudden(const SideSeries& series,
-              Day day,
-              const SideNoise& noise,
-              const SidePrior& prior,
-              double threshold)
-{
-    const double centre = centreFor(prior, series.dominant);
-    const auto earlier = lookAt(series, day - kRecentDays - 1, noise);
-    if (!earlier || earlier->days < 2) {
-        return false;
-    }
-    const SidePosterior before = posteriorOf(*earlier, prior, centre);
-    const double low = before.quantile(0.025);
-    const double high = before.quantile(0.975);
-    double sum = 0.0;
-    int count = 0;
-    for (const SidePair& pair : series.pairs) {
-        if (pair.day <= day && day - pair.day <= kRecentDays) {
-            sum += pair.logPercent;
-            ++count;
-        }
-    }
-    if (count < 2) {
-        return false; // a single look is never enough
-    }
-    const double now = sum / count;
-    const double error = kJump * noise.spread / std::sqrt(count);
-    const bool isOff = now < low - error || now > high + error;
-    return isOff && std::abs(now) > threshold;
-}
-
-SideReview reviewOf(const MeasuredSides& measure,
-                    const SideLook& look,
-                    const SidePosterior& posterior,
-                    double thresholdPercent)
+// Without the measure and the interval: the replayed weeks need neither.
+SideReview reviewOf(const SideLook& look, const SidePosterior& posterior, double thresholdPercent)
 {
     SideReview review;
-    review.measure = measure.measure;
-    review.differencePercent = asPercent(posterior, look.days);
     const double mean = posterior.mean();
     if (mean != 0.0) {
         review.weaker = mean > 0.0 ? Side::Left : Side::Right;
@@ -99,15 +63,115 @@ SideReview reviewOf(const MeasuredSides& measure,
     return review;
 }
 
-std::vector<Candidate>
-judge(std::span<const MeasuredSides> measures, Day day, double thresholdPercent)
+// The posterior's spread, as if it were normal.
+double spreadOf(const SidePosterior& posterior)
 {
-    const double threshold = logPercentOf(thresholdPercent);
+    const double z = normalQuantile((1.0 + kLevel) / 2.0);
+    return (posterior.quantile((1.0 + kLevel) / 2.0) - posterior.quantile((1.0 - kLevel) / 2.0)) /
+           (2.0 * z);
+}
+
+// Open pairs since the prescription began, and whether the difference has become smaller.
+void addTraining(const SideSeries& series, const SideContext& context, SideReview& review)
+{
+    if (!series.trainedSince || *series.trainedSince > context.day) {
+        return;
+    }
+    const auto posteriorOn = [&](Day day) -> std::optional<SidePosterior> {
+        const auto look = lookAt(series, day, context.noise);
+        return look ? std::optional(posteriorOf(
+                          *look, context.prior, centreFor(context.prior, series.dominant)))
+                    : std::nullopt;
+    };
+    const double small = logPercentOf(kSmallPercent);
+    for (const SidePair& pair : series.pairs) {
+        if (pair.isOpen && pair.day > *series.trainedSince && pair.day <= context.day) {
+            const auto after = posteriorOn(pair.day);
+            review.openPairs.push_back({pair.day,
+                                        pair.first.value_or(Side::Left),
+                                        after ? after->below(small) - after->below(-small) : 0.0});
+        }
+    }
+    const auto before = posteriorOn(*series.trainedSince);
+    const auto now = posteriorOn(context.day);
+    if (before && now) {
+        const double smaller = std::abs(before->mean()) - std::abs(now->mean());
+        const double error = std::hypot(spreadOf(*before), spreadOf(*now));
+        review.isClosing = smaller > 0.0 && normalBelow(smaller / error) >= kSureSmaller;
+    }
+}
+
+// The operated side over the good side before. One value is worth a day's difference over the root
+// of two; both values' days count.
+std::optional<Baseline> baselineOf(const SideSeries& series, const SideNoise& noise)
+{
+    std::optional<Baseline> baseline = series.baseline;
+    if (baseline && baseline->goodBefore && baseline->operatedNow) {
+        const double error = noise.spread / std::numbers::sqrt2 *
+                             std::sqrt(1.0 / std::max(1, baseline->daysBefore) +
+                                       1.0 / std::max(1, baseline->daysNow));
+        const double share = baseline->logPercent;
+        const double z = normalQuantile((1.0 + kLevel) / 2.0);
+        baseline->percentOfIt = Estimate{100.0 * std::exp(share / 100.0),
+                                         100.0 * std::exp((share - z * error) / 100.0),
+                                         100.0 * std::exp((share + z * error) / 100.0),
+                                         kLevel,
+                                         baseline->daysNow};
+    }
+    return baseline;
+}
+
+// Which list a person may be on, and why on none: safety first.
+void settle(const SideSeries& series, const SideContext& context, Candidate& candidate)
+{
+    SideReview& review = candidate.review;
+    const Day day = context.day;
+    const auto reason =
+        std::find_if(series.reasons.begin(), series.reasons.end(), [day](const KnownReason& known) {
+            return known.holdsOn(day);
+        });
+    if (reason != series.reasons.end()) {
+        review.reason = *reason;
+        review.news = newsSince(*reason, series, context);
+    }
+    const PainDay* own = lastPain(series, day, kRecentDays, true);
+    const PainDay* near = lastPain(series, day, kPauseDays, false);
+    if (near != nullptr) {
+        review.pause = *near;
+    }
+    review.listing = {review.days < 2 ? SideWhy::OneDay : SideWhy::NotSure, std::nullopt, false};
+    candidate.mayBeListed = review.days >= 2;
+    if (own != nullptr && review.probabilitySide >= kClearSide) {
+        review.tier = SideTier::SendOn;
+        review.listing = {SideWhy::Hurts, own->day, false};
+    } else if ((review.jump = jumpOf(series, context))) {
+        review.tier = SideTier::SendOn;
+        review.listing.why = SideWhy::Jump;
+    } else if (near != nullptr) {
+        review.listing = {SideWhy::Paused, near->day, false};
+    } else if (review.reason && !review.news) {
+        review.listing = {SideWhy::KnownReason, review.reason->since, false};
+    } else {
+        return;
+    }
+    candidate.mayBeListed = false;
+}
+
+// Everyone with a pair, on one day. `priors` by measure: those of the week before come in as a
+// start, today's go out.
+std::vector<Candidate> judge(std::span<const MeasuredSides> measures,
+                             Day day,
+                             double thresholdPercent,
+                             bool isToday,
+                             std::vector<SidePrior>& priors)
+{
     std::vector<Candidate> all;
     for (std::size_t m = 0; m < measures.size(); ++m) {
         const MeasuredSides& measure = measures[m];
         const SideNoise noise = poolNoise(measure.series, day, measure.settings);
-        const SidePrior prior = learnPrior(measure.series, day, noise, measure.settings);
+        priors[m] = learnPrior(measure.series, day, noise, measure.settings, priors[m]);
+        const SideContext context{
+            day, noise, priors[m], measure.thresholdPercent.value_or(thresholdPercent)};
         for (std::size_t s = 0; s < measure.series.size(); ++s) {
             const SideSeries& series = measure.series[s];
             const auto look = lookAt(series, day, noise);
@@ -115,17 +179,18 @@ judge(std::span<const MeasuredSides> measures, Day day, double thresholdPercent)
                 continue;
             }
             const SidePosterior posterior =
-                posteriorOf(*look, prior, centreFor(prior, series.dominant));
+                posteriorOf(*look, priors[m], centreFor(priors[m], series.dominant));
             Candidate candidate{measure.owners[s],
                                 m,
                                 s,
-                                reviewOf(measure, *look, posterior, thresholdPercent),
-                                look->days >= 2};
-            const bool hurts =
-                isPainful(series, day) && candidate.review.probabilitySide >= kClearSide;
-            if (hurts || isSudden(series, day, noise, prior, threshold)) {
-                candidate.review.tier = SideTier::SendOn;
-                candidate.mayBeListed = false;
+                                reviewOf(*look, posterior, context.thresholdPercent),
+                                false};
+            settle(series, context, candidate);
+            if (isToday) {
+                candidate.review.measure = measure.measure;
+                candidate.review.differencePercent = asPercent(posterior, look->days);
+                candidate.review.baseline = baselineOf(series, noise);
+                addTraining(series, context, candidate.review);
             }
             all.push_back(std::move(candidate));
         }
@@ -133,98 +198,126 @@ judge(std::span<const MeasuredSides> measures, Day day, double thresholdPercent)
     return all;
 }
 
-// Which candidates a list holds, by place, and the lowest probability among those in the cut.
-struct Cut {
-    std::vector<bool> isIn;
-    double lowest = kNoCut;
-};
-
-Cut cutList(const std::vector<Candidate>& all, double SideReview::*probability)
+// The list by one probability: true for the places of those on it.
+std::vector<bool> cut(const std::vector<Candidate>& all,
+                      double SideReview::*probability,
+                      bool Memory::*was,
+                      const Memories& memories)
 {
-    std::vector<std::size_t> order;
+    std::vector<std::size_t> places;
+    std::vector<ListCandidate> candidates;
     for (std::size_t i = 0; i < all.size(); ++i) {
         if (all[i].mayBeListed) {
-            order.push_back(i);
+            places.push_back(i);
+            candidates.push_back(
+                {all[i].review.*probability, memories[all[i].measure][all[i].series].*was});
         }
     }
-    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-        return all[a].review.*probability > all[b].review.*probability;
-    });
-    Cut cut{std::vector<bool>(all.size(), false), kNoCut};
-    double falseSum = 0.0;
-    for (std::size_t k = 0; k < order.size(); ++k) {
-        const double p = all[order[k]].review.*probability;
-        falseSum += 1.0 - p;
-        // Means of ascending values ascend: the first too high ends the list.
-        if (falseSum > kFalseShare * static_cast<double>(k + 1)) {
-            break;
-        }
-        cut.isIn[order[k]] = true;
-        cut.lowest = p;
+    const std::vector<bool> listed = listOf(candidates);
+    std::vector<bool> isListed(all.size(), false);
+    for (std::size_t k = 0; k < places.size(); ++k) {
+        isListed[places[k]] = listed[k];
     }
-    return cut;
+    return isListed;
 }
 
-using ListedKeys = std::vector<std::pair<std::size_t, std::size_t>>; // measure, series
-
-// The list of a day, given who was on it a week before.
-ListedKeys
-listOf(const std::vector<Candidate>& all, double SideReview::*probability, const ListedKeys& before)
+// Since when: the day of the pair that brought it, or the day of the weekly look where that is
+// not known.
+Day beganOn(const SideReview& review, Day day)
 {
-    const Cut cut = cutList(all, probability);
-    ListedKeys listed;
-    for (std::size_t i = 0; i < all.size(); ++i) {
-        const std::pair key(all[i].measure, all[i].series);
-        const bool stays = all[i].mayBeListed && all[i].review.*probability > cut.lowest - kStay &&
-                           std::binary_search(before.begin(), before.end(), key);
-        if (cut.isIn[i] || stays) {
-            listed.push_back(key);
+    return day - review.lastPair < 7 ? review.lastPair : day;
+}
+
+// What changed from the week before.
+void remember(SideReview& review, Day day, bool isFirstWeek, Memory& memory)
+{
+    const bool isSame = review.tier == memory.tier && review.tier != SideTier::None;
+    if (review.tier == SideTier::None && memory.tier != SideTier::None) {
+        memory.left = SideLeaving{memory.tier, day, review.listing.why};
+    }
+    if (isSame) {
+        review.listing.since = memory.listing.since;
+        review.listing.isSinceBefore = memory.listing.isSinceBefore;
+    } else if (review.tier != SideTier::None) {
+        review.listing.since = review.listing.since.value_or(beganOn(review, day));
+        review.listing.isSinceBefore = isFirstWeek;
+        memory.left.reset();
+    }
+    memory.tier = review.tier;
+    memory.listing = review.listing;
+    review.left = memory.left;
+}
+
+// Both lists of a day, given those of the week before.
+void list(std::vector<Candidate>& all, Day day, bool isFirstWeek, Memories& memories)
+{
+    const auto isLook = cut(all, &SideReview::probabilityBeyondFive, &Memory::wasLook, memories);
+    const auto isAct = cut(all, &SideReview::probabilityBeyondThreshold, &Memory::wasAct, memories);
+    for (auto& ofMeasure : memories) {
+        for (Memory& memory : ofMeasure) {
+            memory.wasLook = memory.wasAct = memory.isSeen = false;
         }
     }
-    return listed; // candidates are by measure and series, so this is sorted
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        SideReview& review = all[i].review;
+        Memory& memory = memories[all[i].measure][all[i].series];
+        memory.isSeen = true;
+        memory.wasLook = isLook[i];
+        memory.wasAct = isAct[i];
+        if (isAct[i]) {
+            review.tier = SideTier::Act;
+            review.listing.why = SideWhy::BeyondThreshold;
+        } else if (isLook[i]) {
+            review.tier = SideTier::Look;
+            review.listing.why = SideWhy::BeyondFive;
+        }
+        remember(review, day, isFirstWeek, memory);
+    }
+    for (auto& ofMeasure : memories) {
+        for (Memory& memory : ofMeasure) {
+            memory = memory.isSeen ? std::move(memory) : Memory{};
+        }
+    }
 }
 
 } // namespace
 
-std::string_view tierWord(SideTier tier)
+Estimate asPercent(const SidePosterior& posterior, int days)
 {
-    switch (tier) {
-    case SideTier::None:
-        break;
-    case SideTier::Look:
-        return "look";
-    case SideTier::Act:
-        return "act";
-    case SideTier::SendOn:
-        return "send_on";
-    }
-    return "none";
+    return {percentOf(posterior.mean()),
+            percentOf(posterior.quantile((1.0 - kLevel) / 2.0)),
+            percentOf(posterior.quantile((1.0 + kLevel) / 2.0)),
+            kLevel,
+            days};
 }
 
 RosterSides reviewSides(std::span<const MeasuredSides> measures, Day day, double thresholdPercent)
 {
-    ListedKeys look;
-    ListedKeys act;
+    Memories memories;
+    for (const MeasuredSides& measure : measures) {
+        memories.emplace_back(measure.series.size());
+    }
     std::vector<Candidate> all;
+    std::vector<SidePrior> priors(measures.size());
     for (int week = kReplayWeeks; week >= 0; --week) {
-        all = judge(measures, day - 7 * week, thresholdPercent);
-        look = listOf(all, &SideReview::probabilityBeyondFive, look);
-        act = listOf(all, &SideReview::probabilityBeyondThreshold, act);
+        all = judge(measures, day - 7 * week, thresholdPercent, week == 0, priors);
+        list(all, day - 7 * week, week == kReplayWeeks, memories);
     }
     RosterSides result;
+    result.models.reserve(measures.size());
+    for (std::size_t m = 0; m < measures.size(); ++m) {
+        result.models.push_back({measures[m].measure,
+                                 poolNoise(measures[m].series, day, measures[m].settings),
+                                 priors[m]});
+    }
     for (Candidate& candidate : all) {
-        const std::pair key(candidate.measure, candidate.series);
         SideReview& review = candidate.review;
-        const bool isAct = std::binary_search(act.begin(), act.end(), key);
-        const bool isLook = isAct || std::binary_search(look.begin(), look.end(), key);
+        const bool isAct = review.tier == SideTier::Act;
         if (isAct) {
-            review.tier = SideTier::Act;
             ++result.act;
             result.expectedFalseAct += 1.0 - review.probabilityBeyondThreshold;
-        } else if (isLook) {
-            review.tier = SideTier::Look;
         }
-        if (isLook) {
+        if (isAct || review.tier == SideTier::Look) {
             ++result.look;
             result.expectedFalseLook += 1.0 - review.probabilityBeyondFive;
         }

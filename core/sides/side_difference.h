@@ -6,19 +6,17 @@
 #include "core/base/estimate.h"
 #include "core/base/id.h"
 #include "core/base/side.h"
+#include "core/sides/side_cut.h"
+#include "core/sides/side_listing.h"
 #include "core/sides/side_model.h"
+#include "core/sides/side_records.h"
 
 #include <optional>
 #include <span>
 #include <string>
-#include <string_view>
 #include <vector>
 
 namespace levelbar {
-
-// What a left/right difference calls for. On screen: no clear side, check again, work on it,
-// send on.
-enum class SideTier { None, Look, Act, SendOn };
 
 // The measure is an exercise (sets and tested one-rep maxima together) or a test.
 struct Measure {
@@ -27,6 +25,11 @@ struct Measure {
     std::string name;
 
     friend bool operator==(const Measure&, const Measure&) = default;
+
+    [[nodiscard]] MeasureKey key() const { return {exercise, test}; }
+
+    // Tests (the grip above all) are shown, never trained for.
+    [[nodiscard]] bool isTrainable() const { return exercise.has_value(); }
 };
 
 // A person's left/right difference in one measure. Percentages are 100·(right − left)/(the
@@ -36,15 +39,22 @@ struct SideReview {
     Estimate differencePercent;   // count = days with a pair that sizes it
     std::optional<Side> weaker;   // nothing when the centre is 0
     double probabilitySide = 0.5; // that the weaker side really is the weaker one
-    double thresholdPercent = 10.0;
+    double thresholdPercent = kUsualThreshold;
     double probabilityBeyondThreshold = 0.0; // on that side
     double probabilityBeyondFive = 0.0;      // on that side
     int days = 0;
     Day lastPair;
     SideTier tier = SideTier::None;
+    SideListing listing;
+    std::optional<SideLeaving> left;
+    std::optional<PainDay> pause;           // no verdict until kPauseDays after it
+    std::optional<KnownReason> reason;      // holds; keeps it off the lists unless there is news
+    std::optional<SideNewsDay> news;        // what is new since the reason was agreed
+    std::optional<SideJump> jump;           // with SideWhy::Jump
+    std::optional<Baseline> baseline;       // after surgery
+    std::vector<OpenPairVerdict> openPairs; // since the prescription started, by day
+    bool isClosing = false;                 // since then it has become smaller, with nine in ten
 };
-
-[[nodiscard]] std::string_view tierWord(SideTier tier); // "none", "look", "act", "send_on"
 
 // A measure with everyone's pairs; `owners` says whose each series is.
 struct MeasuredSides {
@@ -52,7 +62,19 @@ struct MeasuredSides {
     SideSettings settings;
     std::vector<std::size_t> owners;
     std::vector<SideSeries> series;
+    std::optional<double> thresholdPercent; // of its own
 };
+
+// By what a measure's pairs are judged today, learnt from the roster: for whoever follows one
+// person's difference through time.
+struct SideModel {
+    Measure measure;
+    SideNoise noise;
+    SidePrior prior;
+};
+
+// The posterior of a difference in ln-percent as SideReview gives it; count = days.
+[[nodiscard]] Estimate asPercent(const SidePosterior& posterior, int days);
 
 // What the roster's differences are today, a review per measure and person with a pair.
 struct RosterSides {
@@ -61,23 +83,20 @@ struct RosterSides {
         SideReview review;
     };
 
-    std::vector<Entry> entries; // by measure, then owner
-    int look = 0;               // listed look or act
+    std::vector<Entry> entries;    // by measure, then owner
+    std::vector<SideModel> models; // as the measures were
+    int look = 0;                  // listed look or act
     int act = 0;
     double expectedFalseLook = 0.0;
     double expectedFalseAct = 0.0;
 };
 
-// The share of a list that may be chance entries, on average.
-inline constexpr double kFalseShare = 0.10;
-
-// Lists: two days at least; each list is the longest one, surest first, whose mean probability
-// of being false is at most kFalseShare. Who was listed a week earlier stays while the
-// probability is above the cut less 0.1, replayed over eight weeks. False for look: 5 % or less,
-// or on the other side; for act: the threshold or less, or on the other side.
-// Send on: pain in the measure within four weeks with a clear side (P >= 0.9), or a jump:
-// within four weeks a difference appeared that the person's earlier pairs (two or more) make
-// implausible (beyond 1.96 standard errors and over the threshold).
+// Lists: two days at least, cut by listOf; being listed a week before is replayed over eight weeks.
+// False for look: 5 % or less, or on the other side; for act: the threshold or less, or on the
+// other side. Send on: pain in the measure within four weeks with a clear side (P >= 0.9), or a
+// jump: within four weeks a difference appeared that the person's earlier pairs (two or more) make
+// implausible (beyond 1.96 standard errors and over the threshold). Off both lists: while paused,
+// and while a known reason holds with nothing new since.
 [[nodiscard]] RosterSides
 reviewSides(std::span<const MeasuredSides> measures, Day day, double thresholdPercent);
 

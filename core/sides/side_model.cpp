@@ -3,25 +3,16 @@
 #include "core/sides/side_model.h"
 
 #include "core/base/distributions.h"
+#include "core/base/square.h"
 
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <vector>
 
 namespace levelbar {
 
 namespace {
-
-constexpr int kWindowDays = 120;
-constexpr std::size_t kMostPairs = 12;
-constexpr double kHalfLifeDays = 60.0;
-
-// Prior noise, its weight and its floor. Tests: a 1RM's coefficient of variation of 4.2 % on
-// either side (Grgic 2020) makes 5.9; reps: assumed.
-constexpr double kTestSpread = 6.0;
-constexpr double kRepsSpread = 7.0;
-constexpr double kPriorFreedom = 20.0;
-constexpr double kLeastSpread = 3.0;
 
 // The prior of the prior, as if from so many people.
 constexpr double kPriorPeople = 10.0;
@@ -29,75 +20,137 @@ constexpr double kNarrow = 4.0;
 constexpr double kWide = 12.0;
 constexpr double kWideShare = 0.1;
 constexpr double kCentreSpread = 2.0;
+constexpr double kWithNoiseSpread = 0.25; // assumed: none unless the roster shows it
 
-double square(double x)
-{
-    return x * x;
-}
+constexpr double kTooSmallShare = 1e-4; // of a step, not worth its arithmetic
 
 double density(double x, double variance)
 {
-    return std::exp(-0.5 * x * x / variance) / std::sqrt(2.0 * std::numbers::pi * variance);
-}
-
-std::span<const SidePair> window(const SideSeries& series, Day day)
-{
-    const auto& pairs = series.pairs;
-    const auto byDay = [](const SidePair& pair, Day d) { return pair.day < d; };
-    const auto from = std::lower_bound(pairs.begin(), pairs.end(), day - kWindowDays, byDay);
-    const auto to = std::lower_bound(from, pairs.end(), day + 1, byDay);
-    const auto count = static_cast<std::size_t>(to - from);
-    const std::size_t used = std::min(count, kMostPairs);
-    return {to - static_cast<std::ptrdiff_t>(used), used};
+    const double precision = 1.0 / variance;
+    return std::exp(-0.5 * x * x * precision) * std::sqrt(precision / (2.0 * std::numbers::pi));
 }
 
 // A person's part in learning the prior: the observed mean, centred, and its variance.
 struct Part {
     double off = 0.0;
     double variance = 1.0;
+    SteadinessShares steadiness{};
 };
 
-// One component's posterior for a part.
+// The prior's two variances at each step of steadiness.
+struct Grown {
+    explicit Grown(const SidePrior& prior)
+    {
+        for (std::size_t step = 0; step < kSteadinessSteps; ++step) {
+            growth.at(step) = std::pow(relativeVariance(step), prior.withNoise);
+        }
+    }
+
+    std::array<double, kSteadinessSteps> growth{};
+};
+
+// One normal of a person's posterior: which, how likely, and where.
 struct Component {
-    double mean = 0.0;
+    std::size_t step = 0;
+    bool isWide = false;
+    double share = 0.0;
+    double mean = 0.0; // of the difference, centred
     double variance = 0.0;
 };
 
-Component shrink(const Part& part, double spread)
+struct Components {
+    std::array<Component, 2 * kSteadinessSteps> list{};
+    std::size_t count = 0;
+};
+
+Components componentsOf(const Part& part, const SidePrior& prior, const Grown& grown)
 {
-    const double keep = square(spread) / (square(spread) + part.variance);
-    return {keep * part.off, keep * part.variance};
+    Components result;
+    double sum = 0.0;
+    for (std::size_t step = 0; step < kSteadinessSteps; ++step) {
+        const double steady = part.steadiness[step];
+        if (steady < kTooSmallShare) {
+            continue;
+        }
+        const double noise = part.variance * relativeVariance(step);
+        for (const bool isWide : {false, true}) {
+            const double own = square(isWide ? prior.wide : prior.narrow) * grown.growth[step];
+            const double keep = own / (own + noise);
+            const double share = steady * (isWide ? prior.wideShare : 1.0 - prior.wideShare) *
+                                 density(part.off, own + noise);
+            result.list[result.count++] = {step, isWide, share, keep * part.off, keep * noise};
+            sum += share;
+        }
+    }
+    if (sum > 0.0) {
+        for (std::size_t i = 0; i < result.count; ++i) {
+            result.list[i].share /= sum;
+        }
+    } else {
+        // Impossibly far out for every part: the widest is the least wrong.
+        result.list[result.count - 1].share = 1.0;
+    }
+    return result;
 }
 
-double wideWeight(const Part& part, const SidePrior& prior)
+// Sums of one round of expectation.
+struct Sums {
+    double narrow = kPriorPeople * (1.0 - kWideShare) * square(kNarrow);
+    double narrowCount = kPriorPeople * (1.0 - kWideShare);
+    double wide = kPriorPeople * kWideShare * square(kWide);
+    double wideCount = kPriorPeople * kWideShare;
+    SteadinessShares count{};   // people at each step
+    SteadinessShares squares{}; // their squared differences over the prior's variance
+};
+
+Sums expect(const SidePrior& prior, std::span<const Part> parts)
 {
-    const double wide = prior.wideShare * density(part.off, part.variance + square(prior.wide));
-    const double narrow =
-        (1.0 - prior.wideShare) * density(part.off, part.variance + square(prior.narrow));
-    // Both vanish only for a part that is impossibly far out: then it is in the tail.
-    return wide + narrow > 0.0 ? wide / (wide + narrow) : 1.0;
+    const Grown grown(prior);
+    Sums sums;
+    for (const Part& part : parts) {
+        const Components components = componentsOf(part, prior, grown);
+        for (std::size_t i = 0; i < components.count; ++i) {
+            const Component& c = components.list[i];
+            const double size = c.share * (square(c.mean) + c.variance);
+            (c.isWide ? sums.wide : sums.narrow) += size / grown.growth[c.step];
+            (c.isWide ? sums.wideCount : sums.narrowCount) += c.share;
+            sums.count[c.step] += c.share;
+            sums.squares[c.step] += size / square(c.isWide ? prior.wide : prior.narrow);
+        }
+    }
+    return sums;
 }
 
-// One round of expectation and maximisation.
+// A Newton step for the exponent: maximises the sum over steps of
+// -(count x e + squares x exp(-x e)) / 2, with x the step's logarithm.
+double improvedExponent(double exponent, const Sums& sums)
+{
+    double slope = -exponent / square(kWithNoiseSpread);
+    double bend = 1.0 / square(kWithNoiseSpread);
+    for (std::size_t step = 0; step < kSteadinessSteps; ++step) {
+        const double x = std::log(relativeVariance(step));
+        const double squares = sums.squares[step] * std::exp(-x * exponent);
+        slope += 0.5 * x * (squares - sums.count[step]);
+        bend += 0.5 * x * x * squares;
+    }
+    return std::clamp(exponent + slope / bend, 0.0, 1.0);
+}
+
 SidePrior improved(const SidePrior& prior, std::span<const Part> parts)
 {
-    double narrowSum = kPriorPeople * (1.0 - kWideShare) * square(kNarrow);
-    double narrowCount = kPriorPeople * (1.0 - kWideShare);
-    double wideSum = kPriorPeople * kWideShare * square(kWide);
-    double wideCount = kPriorPeople * kWideShare;
-    for (const Part& part : parts) {
-        const double weight = wideWeight(part, prior);
-        const Component narrow = shrink(part, prior.narrow);
-        const Component wide = shrink(part, prior.wide);
-        narrowSum += (1.0 - weight) * (square(narrow.mean) + narrow.variance);
-        narrowCount += 1.0 - weight;
-        wideSum += weight * (square(wide.mean) + wide.variance);
-        wideCount += weight;
-    }
+    const Sums sums = expect(prior, parts);
+    // Near its end a stretch below 2 converges wherever the plain steps do, in half the rounds
+    // (Salakhutdinov and Roweis 2003, ICML 20:664-671).
+    constexpr double kStretch = 1.8;
+    const auto stretched = [](double from, double to) { return from + kStretch * (to - from); };
+    const double narrow = std::sqrt(sums.narrow / sums.narrowCount);
+    const double wide = std::sqrt(sums.wide / sums.wideCount);
+    const double share = sums.wideCount / (sums.wideCount + sums.narrowCount);
     SidePrior next = prior;
-    next.narrow = std::max(1.0, std::sqrt(narrowSum / narrowCount));
-    next.wide = std::max(2.0 * next.narrow, std::sqrt(wideSum / wideCount));
-    next.wideShare = std::clamp(wideCount / (wideCount + narrowCount), 0.005, 0.3);
+    next.narrow = std::max(1.0, stretched(prior.narrow, narrow));
+    next.wide = std::max(2.0 * next.narrow, stretched(prior.wide, wide));
+    next.wideShare = std::clamp(stretched(prior.wideShare, share), 0.005, 0.3);
+    next.withNoise = improvedExponent(prior.withNoise, sums);
     return next;
 }
 
@@ -114,53 +167,6 @@ double percentOf(double logPercent)
     return logPercent < 0.0 ? -size : size;
 }
 
-std::optional<SideLook> lookAt(const SideSeries& series, Day day, const SideNoise& noise)
-{
-    const auto pairs = window(series, day);
-    if (pairs.empty()) {
-        return std::nullopt;
-    }
-    double weights = 0.0;
-    double squares = 0.0;
-    double sum = 0.0;
-    for (const SidePair& pair : pairs) {
-        const double weight = std::pow(0.5, (day - pair.day) / kHalfLifeDays);
-        weights += weight;
-        squares += square(weight);
-        sum += weight * pair.logPercent;
-    }
-    const double effective = square(weights) / squares;
-    return SideLook{sum / weights,
-                    square(noise.spread) / effective,
-                    static_cast<int>(pairs.size()),
-                    pairs.back().day,
-                    pairs.front().day};
-}
-
-SideNoise poolNoise(std::span<const SideSeries> all, Day day, const SideSettings& settings)
-{
-    double sum = 0.0;
-    double freedom = 0.0;
-    for (const SideSeries& series : all) {
-        const auto pairs = window(series, day);
-        if (pairs.size() < 2) {
-            continue;
-        }
-        double mean = 0.0;
-        for (const SidePair& pair : pairs) {
-            mean += pair.logPercent / static_cast<double>(pairs.size());
-        }
-        for (const SidePair& pair : pairs) {
-            sum += square(pair.logPercent - mean);
-        }
-        freedom += static_cast<double>(pairs.size()) - 1.0;
-    }
-    const double usual = settings.isTest ? kTestSpread : kRepsSpread;
-    const double total = kPriorFreedom + freedom;
-    const double variance = (kPriorFreedom * square(usual) + sum) / total;
-    return {std::max(kLeastSpread, std::sqrt(variance)), total};
-}
-
 double centreFor(const SidePrior& prior, std::optional<Side> dominant)
 {
     return dominant == Side::Right ? prior.centre : 0.0;
@@ -169,7 +175,8 @@ double centreFor(const SidePrior& prior, std::optional<Side> dominant)
 SidePrior learnPrior(std::span<const SideSeries> all,
                      Day day,
                      const SideNoise& noise,
-                     const SideSettings& settings)
+                     const SideSettings& settings,
+                     const SidePrior& start)
 {
     std::vector<std::pair<SideLook, bool>> looks; // and whether right-handed
     double weights = 1.0 / square(kCentreSpread);
@@ -184,21 +191,23 @@ SidePrior learnPrior(std::span<const SideSeries> all,
             weighted += isRight ? weight * look->mean : 0.0;
         }
     }
-    SidePrior prior;
+    SidePrior prior = start;
     prior.centre = weighted / weights;
     std::vector<Part> parts;
     parts.reserve(looks.size());
     for (const auto& [look, isRight] : looks) {
-        parts.push_back({look.mean - (isRight ? prior.centre : 0.0), look.variance});
+        parts.push_back(
+            {look.mean - (isRight ? prior.centre : 0.0), look.variance, look.steadiness});
     }
-    constexpr int kMostRounds = 60;
+    constexpr int kMostRounds = 100;
     for (int round = 0; round < kMostRounds; ++round) {
         const SidePrior next = improved(prior, parts);
         const double change = std::abs(next.narrow - prior.narrow) +
                               std::abs(next.wide - prior.wide) +
-                              10.0 * std::abs(next.wideShare - prior.wideShare);
+                              10.0 * std::abs(next.wideShare - prior.wideShare) +
+                              10.0 * std::abs(next.withNoise - prior.withNoise);
         prior = next;
-        if (change < 1e-6) {
+        if (change < 5e-4) {
             break;
         }
     }
@@ -207,37 +216,86 @@ SidePrior learnPrior(std::span<const SideSeries> all,
 
 SidePosterior posteriorOf(const SideLook& look, const SidePrior& prior, double centre)
 {
-    const Part part{look.mean - centre, look.variance};
-    const Component narrow = shrink(part, prior.narrow);
-    const Component wide = shrink(part, prior.wide);
-    return {centre + narrow.mean,
-            std::sqrt(narrow.variance),
-            centre + wide.mean,
-            std::sqrt(wide.variance),
-            wideWeight(part, prior)};
+    const Components components =
+        componentsOf({look.mean - centre, look.variance, look.steadiness}, prior, Grown(prior));
+    SidePosterior posterior;
+    for (std::size_t i = 0; i < components.count; ++i) {
+        const Component& c = components.list[i];
+        posterior.add({centre + c.mean,
+                       std::sqrt(c.variance),
+                       c.share,
+                       look.dayVariance * relativeVariance(c.step)});
+    }
+    return posterior;
+}
+
+void SidePosterior::add(const Part& part)
+{
+    m_parts.at(m_count++) = part;
+}
+
+std::span<const SidePosterior::Part> SidePosterior::parts() const
+{
+    return {m_parts.data(), m_count};
 }
 
 double SidePosterior::mean() const
 {
-    return (1.0 - wideShare) * narrowMean + wideShare * wideMean;
+    double sum = 0.0;
+    for (const Part& part : parts()) {
+        sum += part.share * part.mean;
+    }
+    return sum;
 }
 
 double SidePosterior::below(double logPercent) const
 {
-    return (1.0 - wideShare) * normalBelow((logPercent - narrowMean) / narrowSpread) +
-           wideShare * normalBelow((logPercent - wideMean) / wideSpread);
+    double sum = 0.0;
+    for (const Part& part : parts()) {
+        sum += part.share * normalBelow((logPercent - part.mean) / part.spread);
+    }
+    return sum;
+}
+
+double SidePosterior::density(double logPercent) const
+{
+    double sum = 0.0;
+    for (const Part& part : parts()) {
+        sum += part.share * levelbar::density(logPercent - part.mean, square(part.spread));
+    }
+    return sum;
 }
 
 double SidePosterior::quantile(double probability) const
 {
-    const double reach = 12.0 * std::max(narrowSpread, wideSpread);
-    double low = std::min(narrowMean, wideMean) - reach;
-    double high = std::max(narrowMean, wideMean) + reach;
-    for (int step = 0; step < 80; ++step) {
-        const double middle = 0.5 * (low + high);
-        (below(middle) < probability ? low : high) = middle;
+    double low = parts().front().mean;
+    double high = low;
+    for (const Part& part : parts()) {
+        low = std::min(low, part.mean - 12.0 * part.spread);
+        high = std::max(high, part.mean + 12.0 * part.spread);
     }
-    return 0.5 * (low + high);
+    // Newton's steps, by halves where they leave the bracket.
+    double at = mean();
+    for (int step = 0; step < 100 && high - low > 1e-9; ++step) {
+        const double off = below(at) - probability;
+        (off < 0.0 ? low : high) = at;
+        const double next = at - off / density(at);
+        if (std::abs(next - at) < 1e-10) {
+            break;
+        }
+        at = next > low && next < high ? next : 0.5 * (low + high);
+    }
+    return at;
+}
+
+SidePosterior SidePosterior::nextDay() const
+{
+    SidePosterior next;
+    for (Part part : parts()) {
+        part.spread = std::sqrt(square(part.spread) + part.dayVariance);
+        next.add(part);
+    }
+    return next;
 }
 
 } // namespace levelbar

@@ -2,83 +2,62 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/base/estimate.h"
 #include "core/base/side.h"
-#include "core/sides/side_pairs.h"
+#include "core/sides/side_noise.h"
 
+#include <array>
 #include <optional>
 #include <span>
-#include <vector>
 
 namespace levelbar {
 
 // Left/right differences of one measure over the whole roster. All numbers are in ln-percent,
 // 100 ln(right / left).
 
-// One person's pairs in a measure, by day.
-struct SideSeries {
-    std::vector<SidePair> pairs;
-    std::optional<Side> dominant;
-    std::optional<Day> lastPain; // last set of the measure with a pain that matters
-};
-
-struct SideNoise {
-    double spread = 6.0; // of one day's difference around the person's own
-    double degreesOfFreedom = 20.0;
-};
-
 // What differences this roster has: most people near `centre` (times the dominant side), some in
-// a wide tail.
+// a wide tail. Those who are less steady may also differ more: a person's variances grow with the
+// relative variance of the days, to the power of `withNoise`.
 struct SidePrior {
     double centre = 0.0;    // towards the right for right-handed people
     double narrow = 4.0;    // spread of most
     double wide = 12.0;     // spread of the tail
     double wideShare = 0.1; // how many are in it
+    double withNoise = 0.0; // 0 to 1
 };
 
-// What the pairs up to a day say of one person: the weighted mean and its variance.
-struct SideLook {
-    double mean = 0.0;
-    double variance = 0.0;
-    int days = 0; // distinct days in the window
-    Day last;
-    Day first;
-};
+// What is believed of a person after the own pairs: a mixture of normals, narrow and wide for
+// each step of steadiness.
+class SidePosterior {
+public:
+    struct Part {
+        double mean = 0.0;
+        double spread = 1.0;
+        double share = 1.0;
+        double dayVariance = 0.0; // of one day's difference around the person's own
+    };
 
-// A mixture of the narrow and the wide normal, after the person's own pairs.
-struct SidePosterior {
-    double narrowMean = 0.0;
-    double narrowSpread = 1.0;
-    double wideMean = 0.0;
-    double wideSpread = 1.0;
-    double wideShare = 0.0;
+    void add(const Part& part); // 2 x kSteadinessSteps at most; shares sum to 1
 
+    [[nodiscard]] std::span<const Part> parts() const;
     [[nodiscard]] double mean() const;
-    [[nodiscard]] double below(double logPercent) const; // P(difference <= value)
-    [[nodiscard]] double quantile(double probability) const;
+    [[nodiscard]] double below(double logPercent) const;     // P(difference <= value)
+    [[nodiscard]] double quantile(double probability) const; // 0 < probability < 1
+    // Of the difference that one more day would show.
+    [[nodiscard]] SidePosterior nextDay() const;
+
+private:
+    [[nodiscard]] double density(double logPercent) const;
+
+    std::array<Part, 2 * kSteadinessSteps> m_parts{};
+    std::size_t m_count = 0;
 };
 
-// How a measure is judged: a tested maximum is steadier than a number of reps.
-struct SideSettings {
-    bool isTest = true;
-    double handedCentre = 0.0; // expected towards the dominant side, for right-handed people
-};
-
-// The pairs of the 120 days up to `day`, twelve at most, weighted by 0.5 per 60 days of age.
-// Nothing when there is none.
-[[nodiscard]] std::optional<SideLook>
-lookAt(const SideSeries& series, Day day, const SideNoise& noise);
-
-// Within-person spread over all series with two or more days in the window, blended with what is
-// usual (6 ln-% for tests, 7 for reps; as if from 20 more degrees of freedom; not under 3).
-[[nodiscard]] SideNoise
-poolNoise(std::span<const SideSeries> all, Day day, const SideSettings& settings);
-
-// By expectation-maximisation, held near the defaults as if by ten more people.
+// By expectation-maximisation from `start`, held near the defaults as if by ten more people.
 [[nodiscard]] SidePrior learnPrior(std::span<const SideSeries> all,
                                    Day day,
                                    const SideNoise& noise,
-                                   const SideSettings& settings);
+                                   const SideSettings& settings,
+                                   const SidePrior& start = {});
 
 // Prior centre of a person: with the dominant side, and none when that is not known.
 [[nodiscard]] double centreFor(const SidePrior& prior, std::optional<Side> dominant);

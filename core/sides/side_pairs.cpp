@@ -4,38 +4,44 @@
 
 #include "core/strength/rep_curve.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <string>
 
 namespace levelbar {
 
 namespace {
 
 constexpr double kMostReserveGap = 1.0;
+constexpr int kCapDays = 28;
 
-void addPair(std::vector<SidePair>& pairs, Day day, double left, double right)
+bool isBelievable(double logPercent)
 {
-    if (left <= 0.0 || right <= 0.0) {
-        return;
-    }
-    const double logPercent = 100.0 * std::log(right / left);
-    if (std::abs(logPercent) <= kLargestLogPercent) {
-        pairs.push_back({day, logPercent});
-    }
+    return std::abs(logPercent) <= kLargestLogPercent;
 }
 
-std::map<Day, double> bestByDay(std::span<const Trial> trials, Direction direction)
+// ln(right / left) in percent; nothing unless both are above zero.
+std::optional<double> logPercentFrom(double left, double right)
 {
-    std::map<Day, double> best;
+    return left > 0.0 && right > 0.0 ? std::optional(100.0 * std::log(right / left)) : std::nullopt;
+}
+
+using BestTrials = std::map<Day, const Trial*>;
+
+BestTrials bestByDay(std::span<const Trial> trials, Direction direction)
+{
+    BestTrials best;
     for (const Trial& trial : trials) {
         if (!trial.isValid) {
             continue;
         }
-        const auto [at, isFirst] = best.emplace(trial.day, trial.value());
-        if (!isFirst) {
-            at->second = direction == Direction::LessIsBetter ? std::min(at->second, trial.value())
-                                                              : std::max(at->second, trial.value());
+        const auto at = best.emplace(trial.day, &trial).first;
+        const double gain = trial.value() - at->second->value();
+        if (direction == Direction::LessIsBetter ? gain < 0.0 : gain > 0.0) {
+            at->second = &trial;
         }
     }
     return best;
@@ -45,7 +51,8 @@ std::map<Day, double> bestByDay(std::span<const Trial> trials, Direction directi
 std::optional<double> sizingReserve(const PerformedSet& set)
 {
     const bool isCounted = set.known == HowKnown::Counted || set.known == HowKnown::Sheet;
-    const bool isCut = set.stopped == StopReason::Capped || set.stopped == StopReason::Pain;
+    const bool isCut =
+        set.isAtLeast || set.stopped == StopReason::Capped || set.stopped == StopReason::Pain;
     if (!isCounted || isCut || set.kind == SetKind::Ramp || !set.reps || *set.reps < 1 ||
         set.load.thousandths() <= 0) {
         return std::nullopt;
@@ -66,7 +73,26 @@ double logMaximum(const PerformedSet& set, double reserve, const StrengthFit* fi
     return std::log(set.load.kilograms()) - share;
 }
 
-// ln(right / left) of two sets of one day and number, when they are comparable.
+// Days on which a side was stopped at the other's reps.
+std::vector<Day> cappedDays(std::span<const PerformedSet> sets)
+{
+    std::vector<Day> days;
+    for (const PerformedSet& set : sets) {
+        if (set.stopped == StopReason::Capped && (days.empty() || days.back() != set.day)) {
+            days.push_back(set.day);
+        }
+    }
+    return days;
+}
+
+// Whether a side was capped in the four weeks up to a day.
+bool wasCapped(const std::vector<Day>& days, Day day)
+{
+    const auto after = std::upper_bound(days.begin(), days.end(), day);
+    return after != days.begin() && day - *std::prev(after) < kCapDays;
+}
+
+// 100 ln(right / left) of two sets of one day and number, when they are comparable.
 std::optional<double>
 compare(const PerformedSet& left, const PerformedSet& right, const StrengthFit* fit)
 {
@@ -78,7 +104,68 @@ compare(const PerformedSet& left, const PerformedSet& right, const StrengthFit* 
     if (!leftReserve || !rightReserve || std::abs(*leftReserve - *rightReserve) > kMostReserveGap) {
         return std::nullopt;
     }
-    return logMaximum(right, *rightReserve, fit) - logMaximum(left, *leftReserve, fit);
+    return 100.0 * (logMaximum(right, *rightReserve, fit) - logMaximum(left, *leftReserve, fit));
+}
+
+// Calls `visit` for all comparable sets of both sides.
+template <typename Visit>
+void forEachComparable(std::span<const PerformedSet> left,
+                       std::span<const PerformedSet> right,
+                       const StrengthFit* fit,
+                       const Visit& visit)
+{
+    auto from = right.begin();
+    for (const PerformedSet& set : left) {
+        from = std::find_if(from, right.end(), [&](const PerformedSet& other) {
+            return std::pair(other.day, other.number) >= std::pair(set.day, set.number);
+        });
+        if (from == right.end()) {
+            return;
+        }
+        if (const auto difference = compare(set, *from, fit)) {
+            visit(set, *from, *difference);
+        }
+    }
+}
+
+// Calls `visit` with both best trials of every day that has both, and their 100 ln(right / left),
+// fewer seconds being the stronger side.
+template <typename Visit>
+void forEachTested(std::span<const Trial> left,
+                   std::span<const Trial> right,
+                   Direction direction,
+                   const Visit& visit)
+{
+    const BestTrials rights = bestByDay(right, direction);
+    for (const auto& [day, trial] : bestByDay(left, direction)) {
+        const auto other = rights.find(day);
+        if (other == rights.end()) {
+            continue;
+        }
+        if (const auto logPercent = logPercentFrom(trial->value(), other->second->value())) {
+            visit(*trial,
+                  *other->second,
+                  direction == Direction::LessIsBetter ? -*logPercent : *logPercent);
+        }
+    }
+}
+
+std::optional<Side> firstOf(const PerformedSet& left, const PerformedSet& right)
+{
+    if (left.order <= 0 || right.order <= 0 || left.order == right.order) {
+        return std::nullopt;
+    }
+    return left.order < right.order ? Side::Left : Side::Right;
+}
+
+std::string text(const PerformedSet& set)
+{
+    return fmt::format("{} x {} {}", *set.reps, set.load.number(), unitWord(set.load.unit()));
+}
+
+std::string text(const Trial& trial)
+{
+    return fmt::format("{} {}", static_cast<double>(trial.valueThousandths) / 1000.0, trial.unit);
 }
 
 } // namespace
@@ -86,21 +173,12 @@ compare(const PerformedSet& left, const PerformedSet& right, const StrengthFit* 
 std::vector<SidePair>
 pairsFromTrials(std::span<const Trial> left, std::span<const Trial> right, Direction direction)
 {
-    const auto lefts = bestByDay(left, direction);
-    const auto rights = bestByDay(right, direction);
     std::vector<SidePair> pairs;
-    for (const auto& [day, value] : lefts) {
-        const auto other = rights.find(day);
-        if (other == rights.end()) {
-            continue;
+    forEachTested(left, right, direction, [&](const Trial& l, const Trial&, double logPercent) {
+        if (isBelievable(logPercent)) {
+            pairs.push_back({l.day, logPercent, false, std::nullopt});
         }
-        // Fewer seconds are the stronger side: turn the ratio round.
-        if (direction == Direction::LessIsBetter) {
-            addPair(pairs, day, other->second, value);
-        } else {
-            addPair(pairs, day, value, other->second);
-        }
-    }
+    });
     return pairs;
 }
 
@@ -108,27 +186,81 @@ std::vector<SidePair> pairsFromSets(std::span<const PerformedSet> left,
                                     std::span<const PerformedSet> right,
                                     const StrengthFit* fit)
 {
+    const std::vector<Day> leftCapped = cappedDays(left);
+    const std::vector<Day> rightCapped = cappedDays(right);
+    // What is left over under the cap is a selection: on its better days the capped side is
+    // stopped, so only the days on which it did no more than the other would be seen.
+    const auto isLeftOver = [&](const PerformedSet& set, double difference) {
+        return set.kind == SetKind::Work &&
+               ((difference <= 0.0 && wasCapped(rightCapped, set.day)) ||
+                (difference >= 0.0 && wasCapped(leftCapped, set.day)));
+    };
     std::vector<SidePair> pairs;
-    double sum = 0.0;
-    int count = 0;
-    auto from = right.begin();
-    for (std::size_t i = 0; i < left.size(); ++i) {
-        const PerformedSet& set = left[i];
-        from = std::find_if(from, right.end(), [&](const PerformedSet& other) {
-            return std::pair(other.day, other.number) >= std::pair(set.day, set.number);
-        });
-        if (const auto difference = from == right.end() ? std::nullopt : compare(set, *from, fit)) {
-            sum += *difference;
-            ++count;
+    int count = 0; // of the last pair's day
+    forEachComparable(left, right, fit, [&](const auto& l, const auto& r, double difference) {
+        if (!isBelievable(difference) || isLeftOver(l, difference)) {
+            return;
         }
-        const bool isLastOfDay = i + 1 == left.size() || left[i + 1].day != set.day;
-        if (isLastOfDay && count > 0) {
-            addPair(pairs, set.day, 1.0, std::exp(sum / count));
+        if (pairs.empty() || pairs.back().day != l.day) {
+            pairs.push_back({l.day, 0.0, false, firstOf(l, r)});
+            count = 0;
         }
-        sum = isLastOfDay ? 0.0 : sum;
-        count = isLastOfDay ? 0 : count;
-    }
+        SidePair& pair = pairs.back();
+        ++count;
+        pair.logPercent += (difference - pair.logPercent) / count;
+        pair.isOpen = pair.isOpen || (l.kind == SetKind::Open && r.kind == SetKind::Open);
+    });
     return pairs;
+}
+
+std::vector<SideSlip>
+slipsOfTrials(std::span<const Trial> left, std::span<const Trial> right, Direction direction)
+{
+    std::vector<SideSlip> slips;
+    forEachTested(left, right, direction, [&](const Trial& l, const Trial& r, double logPercent) {
+        if (!isBelievable(logPercent)) {
+            slips.push_back({l.day, text(l), text(r)});
+        }
+    });
+    return slips;
+}
+
+std::vector<SideSlip> slipsOfSets(std::span<const PerformedSet> left,
+                                  std::span<const PerformedSet> right,
+                                  const StrengthFit* fit)
+{
+    std::vector<SideSlip> slips;
+    forEachComparable(left, right, fit, [&](const auto& l, const auto& r, double difference) {
+        if (!isBelievable(difference)) {
+            slips.push_back({l.day, text(l), text(r)});
+        }
+    });
+    return slips;
+}
+
+std::map<Day, double> dailyBest(std::span<const Trial> trials, Direction direction)
+{
+    std::map<Day, double> best;
+    for (const auto& [day, trial] : bestByDay(trials, direction)) {
+        if (trial->value() > 0.0) {
+            const double logValue = std::log(trial->value());
+            best[day] = direction == Direction::LessIsBetter ? -logValue : logValue;
+        }
+    }
+    return best;
+}
+
+std::map<Day, double> dailyBest(std::span<const PerformedSet> sets, const StrengthFit* fit)
+{
+    std::map<Day, double> best;
+    for (const PerformedSet& set : sets) {
+        if (const auto reserve = sizingReserve(set)) {
+            const double value = logMaximum(set, *reserve, fit);
+            const auto at = best.emplace(set.day, value).first;
+            at->second = std::max(at->second, value);
+        }
+    }
+    return best;
 }
 
 std::vector<SidePair> joinPairs(std::vector<SidePair> tests, const std::vector<SidePair>& sets)

@@ -10,15 +10,9 @@ namespace levelbar {
 
 namespace {
 
-constexpr double kDaysPerWeek = 7.0;
 constexpr double kMostReps = 40.0;
 // Below so many sets with a reserve, and under half of all, the reserve counts as hardly known.
 constexpr int kFewReserves = 5;
-
-double weeksOf(Day day)
-{
-    return day.sinceEpoch / kDaysPerWeek;
-}
 
 bool isOnlyAccepted(const PerformedSet& set)
 {
@@ -41,7 +35,7 @@ std::optional<StrengthObservation> observe(const PerformedSet& set, double side,
     const bool isAll = set.stopped == StopReason::NoMore;
     if (*set.reps == 0) {
         seen.evidence = SetEvidence::AtMost;
-    } else if (isOnlyAccepted(set) || set.stopped == StopReason::Pain) {
+    } else if (isOnlyAccepted(set) || set.isAtLeast || set.stopped == StopReason::Pain) {
         seen.evidence = SetEvidence::AtLeast;
     } else if (set.reserve && set.reserve->tenths > 0) {
         seen.evidence = SetEvidence::Measured;
@@ -128,7 +122,7 @@ StrengthEvidence gatherEvidence(const SideHistory& both,
         if (seen.evidence == SetEvidence::Rough && !isHardlyKnown) {
             seen.evidence = SetEvidence::AtLeast;
         }
-        const Day day{static_cast<std::int32_t>(std::lround(seen.weeks * kDaysPerWeek))};
+        const Day day = dayOfWeeks(seen.weeks);
         note(evidence.days, day);
         if (isSizing(seen) || seen.evidence == SetEvidence::Rough) {
             ++evidence.measured;

@@ -38,10 +38,10 @@ struct StrengthEvidence {
 // How a set is known decides what it says:
 // counted or from a sheet, reserve known or nothing left: sizes the strength;
 // counted, reserve not known: "at least these reps" (or about one more, in a history that
-// hardly ever knows the reserve); accepted and group: "at least", never more; stopped by pain:
-// "at least"; tried and not lifted: "at most"; ramp sets, sets without load or reps, more than
-// 40 reps: nothing. Sets and tests after `today` are passed over.
-// `left` and `right` are empty for two-sided work, `both` for single-sided.
+// hardly ever knows the reserve); accepted and group: "at least", never more; stopped by pain or
+// on an easy day: "at least"; tried and not lifted: "at most"; ramp sets, sets without load or
+// reps, more than 40 reps: nothing. Sets and tests after `today` are passed over. `left` and
+// `right` are empty for two-sided work, `both` for single-sided.
 [[nodiscard]] StrengthEvidence gatherEvidence(const SideHistory& both,
                                               const SideHistory& left,
                                               const SideHistory& right,

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/strength/member_strength.h"
 
+#include "core/base/square.h"
+
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -10,7 +12,6 @@ namespace levelbar {
 
 namespace {
 
-constexpr double kDaysPerWeek = 7.0;
 constexpr double kLongestLookBack = 8.0;
 // The rep-curve factor of one exercise around the person's own (assumed; the trial's value).
 constexpr double kFactorSpreadInPerson = 0.15;
@@ -23,11 +24,6 @@ constexpr double kBoundsOnlyDoubt = 0.12;
 constexpr FitOptions kAlone{3, 1e-3, false, false, false};
 constexpr FitOptions kFirst{2, 1e-3, true, false, false};
 constexpr FitOptions kAgain{2, 1e-3, false, false, false};
-
-double square(double x)
-{
-    return x * x;
-}
 
 // What one exercise tells about a number that others share: the likelihood's centre and variance.
 std::optional<NormalPrior> messageOf(double mean, double variance, const NormalPrior& prior)
@@ -86,7 +82,7 @@ prepare(const ExerciseHistory& history, std::optional<Experience> experience, Da
         })) {
         learnsToTest(working.parameters);
     }
-    working.input.today = today.sinceEpoch / kDaysPerWeek;
+    working.input.today = weeksOf(today);
     working.input.lookBack = lookBackOf(evidence, working.input.today);
     working.result.lookBackWeeks = working.input.lookBack;
     working.input.hasSides = evidence.hasSides;

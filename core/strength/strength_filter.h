@@ -108,8 +108,10 @@ struct FitOptions {
 
 // Iterated Kalman filter over ln 1RM, its slope, the rep-curve factor and shape, the day's
 // effect and, with sides, the side difference; Student-t weights for sets and days. Cost: linear
-// in sets times iterations; memory linear in sets. Never returns a NaN: a fit that does not
-// stay finite says so in isFinite and holds the first guess.
+// in sets times iterations; memory linear in sets. A fit that does not stay finite (seen in no
+// test) is made once more over the plain curve, with the rep-curve factor held at its prior and in
+// one iteration; isFinite tells of the fit that is returned, and when it is false, as after a load
+// that is no number, nothing else in it may be used.
 // Method: Bell and Cathey 1993 (iterated Kalman update as Gauss-Newton), Bierman 1973
 // (modified Bryson-Frazier smoother).
 [[nodiscard]] StrengthFit fitStrength(const StrengthInput& input,

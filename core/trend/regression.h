@@ -9,7 +9,8 @@
 
 namespace levelbar {
 
-// A straight line through points, y = intercept + slope x, by least squares.
+// A straight line through points, y = intercept + slope x, by least squares (Draper and Smith 1998,
+// Applied Regression Analysis, 1). Units as given: the slope's are those of y over those of x.
 struct LineFit {
     double intercept = 0.0;
     double slope = 0.0;

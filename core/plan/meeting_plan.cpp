@@ -1,0 +1,257 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/plan/meeting_plan.h"
+
+#include <algorithm>
+#include <set>
+
+namespace levelbar {
+
+namespace {
+
+constexpr int kFirstOwnStation = 1000; // above every rack's number
+
+PlanBlock blockOf(std::span<const PlanBlock> blocks, int number)
+{
+    const auto found = std::find_if(
+        blocks.begin(), blocks.end(), [number](const PlanBlock& b) { return b.number == number; });
+    return found == blocks.end() ? PlanBlock{number, PlanBlock{}.minutes, 1} : *found;
+}
+
+class Planner {
+public:
+    explicit Planner(const MeetingPlanQuestion& question)
+        : m_question(question)
+    {
+    }
+
+    MeetingPlanAnswer plan()
+    {
+        aim();
+        std::set<int> numbers;
+        for (const PlanItem& item : m_question.items) {
+            numbers.insert(item.block);
+        }
+        for (const int number : numbers) {
+            m_answer.blocks.push_back(planBlock(blockOf(m_question.blocks, number)));
+        }
+        findWants();
+        return std::move(m_answer);
+    }
+
+private:
+    [[nodiscard]] const Exercise* exerciseOf(std::size_t item) const
+    {
+        return m_question.library->exercise(m_question.items[item].what.exercise);
+    }
+
+    [[nodiscard]] bool isOnRacks(std::size_t item) const
+    {
+        const Exercise* exercise = exerciseOf(item);
+        return exercise != nullptr && exercise->implement == Implement::Barbell;
+    }
+
+    void aim()
+    {
+        for (std::size_t place = 0; place < m_question.items.size(); ++place) {
+            const PlanItem& item = m_question.items[place];
+            for (const MemberHistory& history : m_question.people) {
+                PlannedTarget made;
+                made.member = history.member.id;
+                made.item = place;
+                TargetQuestion question;
+                question.exercise = item.what.exercise;
+                question.reps = item.what.reps.value_or(question.reps);
+                question.reserve = item.reserve.value_or(kPlanReserve);
+                question.on = m_question.on;
+                made.target = targetFor(history, *m_question.library, *m_question.kit, question);
+                m_answer.targets.push_back(std::move(made));
+            }
+        }
+    }
+
+    [[nodiscard]] const PlannedTarget& targetAt(std::size_t item, std::size_t person) const
+    {
+        return m_answer.targets[item * m_question.people.size() + person];
+    }
+
+    BlockPlan planBlock(const PlanBlock& block)
+    {
+        BlockPlan plan;
+        plan.block = block;
+        double minutes = 0.0;
+        std::optional<BlockTask> longest;
+        for (std::size_t item = 0; item < m_question.items.size(); ++item) {
+            const PlanItem& of = m_question.items[item];
+            if (of.block != block.number) {
+                continue;
+            }
+            plan.sets += of.what.sets;
+            BlockTask task;
+            task.rounds = of.what.sets;
+            task.minutes = block.minutes;
+            task.pace.work = of.workSeconds.value_or(static_cast<int>(task.pace.work));
+            task.pace.rest = of.restSeconds.value_or(static_cast<int>(task.pace.rest));
+            for (int half = 1; half <= block.halves; ++half) {
+                if (isOnRacks(item)) {
+                    share(plan, item, half, task);
+                }
+            }
+            const bool hasRacks = !task.halves.empty();
+            const double needed = hasRacks ? minutesOf(task).minutes
+                                           : of.what.sets * (task.pace.work + task.pace.rest) / 60;
+            if (hasRacks && (!longest || needed > minutesOf(*longest).minutes)) {
+                longest = task;
+            }
+            minutes += needed;
+        }
+        takeMinutes(plan, minutes, longest);
+        return plan;
+    }
+
+    // Savings are those of the exercise that takes longest, in what the others leave of the block.
+    static void
+    takeMinutes(BlockPlan& plan, double minutes, const std::optional<BlockTask>& longest)
+    {
+        constexpr double kRounding = 1e-9;
+        if (longest) {
+            BlockTask task = *longest;
+            const double others = minutes - minutesOf(task).minutes;
+            task.minutes = std::max(0.0, plan.block.minutes - others);
+            plan.minutes = minutesOf(task);
+            for (BlockSaving& saving : plan.minutes.savings) {
+                saving.minutes += others;
+            }
+        }
+        plan.minutes.minutes = minutes;
+        plan.minutes.fits = minutes <= plan.block.minutes + kRounding;
+    }
+
+    void share(BlockPlan& plan, std::size_t item, int half, BlockTask& task)
+    {
+        const std::size_t people = m_question.people.size();
+        const std::size_t first = half == 1 ? 0 : (people + 1) / 2;
+        const std::size_t end = plan.block.halves == 1 || half == 2 ? people : (people + 1) / 2;
+        RackSharingTask sharing;
+        std::vector<MemberId> lifters;
+        for (std::size_t person = first; person < end; ++person) {
+            const auto load = targetAt(item, person).load();
+            if (!load) {
+                continue;
+            }
+            const MemberId member = m_question.people[person].member.id;
+            const auto hole =
+                m_question.hookHoles.find({member, m_question.items[item].what.exercise});
+            lifters.push_back(member);
+            sharing.lifters.push_back(
+                {std::to_string(member.value),
+                 load->load,
+                 hole == m_question.hookHoles.end() ? std::nullopt : std::optional(hole->second)});
+        }
+        if (lifters.empty() || m_question.kit->bars.empty()) {
+            return;
+        }
+        sharing.racks = std::min(m_question.racks, static_cast<int>(lifters.size()));
+        sharing.bar = m_question.kit->bars.front().mass;
+        for (const PlateKind& plate : m_question.kit->plates) {
+            sharing.plates.push_back(plate.mass);
+        }
+        auto shared = shareRacks(sharing);
+        if (!shared) {
+            plan.noSharing = shared.error();
+            return;
+        }
+        task.halves.push_back(shared->racks);
+        RackRound round{item,
+                        m_question.items[item].what.exercise,
+                        half,
+                        placesOf(*shared, lifters),
+                        std::move(*shared)};
+        plan.rounds.push_back(std::move(round));
+    }
+
+    static std::vector<RackPlace> placesOf(const RackSharing& sharing,
+                                           const std::vector<MemberId>& lifters)
+    {
+        std::vector<RackPlace> places;
+        int number = 0;
+        for (const SharedRack& rack : sharing.racks) {
+            ++number;
+            int turn = 0;
+            for (const RackTurn& one : rack.turns) {
+                places.push_back({lifters[one.lifter], number, ++turn});
+            }
+        }
+        return places;
+    }
+
+    [[nodiscard]] int stationOf(std::size_t item, std::size_t person) const
+    {
+        const MemberId member = m_question.people[person].member.id;
+        for (const BlockPlan& block : m_answer.blocks) {
+            for (const RackRound& round : block.rounds) {
+                for (const RackPlace& place : round.places) {
+                    if (round.item == item && place.member == member) {
+                        return place.rack;
+                    }
+                }
+            }
+        }
+        return kFirstOwnStation + static_cast<int>(person);
+    }
+
+    // Halves are at the racks one after the other, so that a half's plates clash only within it;
+    // the second half's rounds come after all others.
+    void findWants()
+    {
+        const std::size_t people = m_question.people.size();
+        for (std::size_t item = 0; item < m_question.items.size(); ++item) {
+            const PlanItem& of = m_question.items[item];
+            const bool isHalved = blockOf(m_question.blocks, of.block).halves == 2;
+            for (std::size_t person = 0; person < people; ++person) {
+                const auto load = targetAt(item, person).load();
+                if (!load) {
+                    continue;
+                }
+                const bool isSecond = isHalved && person >= (people + 1) / 2;
+                const auto round = item + 1 + (isSecond ? m_question.items.size() : std::size_t{0});
+                m_answer.wants.push_back({m_question.people[person].member.id,
+                                          stationOf(item, person),
+                                          static_cast<int>(round),
+                                          of.what.exercise,
+                                          load->load});
+            }
+            if (const Exercise* exercise = exerciseOf(item);
+                exercise != nullptr && m_answer.book.find(exercise->id) == nullptr) {
+                FloorExercise made;
+                made.exercise = *exercise;
+                made.needs = isOnRacks(item) ? StationKind::Rack : StationKind::Open;
+                m_answer.book.exercises.push_back(std::move(made));
+            }
+        }
+        m_answer.book.kit = *m_question.kit;
+        m_answer.book.day = m_question.on;
+        m_answer.book = withLoads(std::move(m_answer.book));
+        m_answer.clashes = findClashes(m_answer.wants, m_answer.book);
+    }
+
+    const MeetingPlanQuestion& m_question;
+    MeetingPlanAnswer m_answer;
+};
+
+} // namespace
+
+std::optional<AvailableLoad> PlannedTarget::load() const
+{
+    if (!target) {
+        return std::nullopt;
+    }
+    return target->progression.load ? target->progression.load : target->lightest;
+}
+
+MeetingPlanAnswer planMeeting(const MeetingPlanQuestion& question)
+{
+    return Planner(question).plan();
+}
+
+} // namespace levelbar
