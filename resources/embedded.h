@@ -11,6 +11,9 @@ namespace levelbar::resources {
 // The exercises shipped with this version (columns: see the header line).
 [[nodiscard]] std::string_view exerciseLibraryCsv();
 
+// The ladders shipped with this version, one line a rung, from easy to hard.
+[[nodiscard]] std::string_view ladderLibraryCsv();
+
 // The tests shipped with this version.
 [[nodiscard]] std::string_view testLibraryCsv();
 

@@ -4,7 +4,8 @@
 
 #include "storage/migrations.h"
 #include "storage/recorded_tables.h"
-#include "storage/rows.h"
+#include "storage/row_binder.h"
+#include "storage/row_columns.h"
 #include "storage/sqlite_errors.h"
 
 #include <sqlite3.h>
@@ -75,6 +76,9 @@ void noteKind(TableKind kind, Change& change)
     case TableKind::Library:
         change.touchesLibrary = true;
         break;
+    case TableKind::Today:
+        change.touchesToday = true;
+        break;
     }
 }
 
@@ -108,7 +112,7 @@ Change describe(std::vector<unsigned char>& changeset)
             } else {
                 sqlite3changeset_old(iterator, table->memberColumn, &value);
             }
-            if (value != nullptr) {
+            if (value != nullptr && sqlite3_value_type(value) != SQLITE_NULL) {
                 members.insert(MemberId{sqlite3_value_int64(value)});
             }
         }

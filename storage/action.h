@@ -24,6 +24,33 @@ enum class ActionKind {
     OpenMeeting = 6,
     AddMember = 7,
     EditMember = 8,
+    EditGym = 9,
+    EditClass = 10,
+    EditSideReason = 11,
+    EditSideThreshold = 12,
+    EditSidePrescription = 13,
+    EditSurgery = 14,
+    EditStation = 31,
+    MarkGone = 32,
+    EditSetupCard = 33,
+    ReadScale = 34,
+    AddExercise = 35,
+    EditExercise = 36,
+    HideExercise = 37,
+    EditLadder = 38,
+    SettleReason = 50,
+    WriteFollowUp = 51,
+    FinishFollowUp = 52,
+    EditTimetable = 60, // weekly hours, terms, holidays
+    ChangeMeeting = 61, // cancelled, moved, covered for, one more
+    BookPlace = 62,
+    PlanWeek = 63,
+    EditBlocks = 64,
+    WriteIncident = 65,
+    RateSession = 66,
+    EditEmergencyCard = 67,
+    PrintSheet = 68,
+    CloseMeeting = 69,
     TakeBack = 100, // reverses another action
 };
 
@@ -34,7 +61,8 @@ struct Change {
     bool touchesTrials = false;
     bool touchesRoster = false;  // persons, their classes
     bool touchesClasses = false; // classes, meetings, attendance, plans, templates
-    bool touchesLibrary = false; // exercises, tests
+    bool touchesLibrary = false; // exercises, tests, what the gym owns
+    bool touchesToday = false;   // follow-ups, and what was said to the lines of the day
 };
 
 // Proof that a transaction is open: every write function of the stores takes one.

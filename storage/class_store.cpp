@@ -2,29 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/class_store.h"
 
-#include "storage/rows.h"
-#include "storage/sqlite_errors.h"
+#include "storage/class_plan_store.h"
+#include "storage/random_uid.h"
+#include "storage/row_query.h"
+
+#include <algorithm>
 
 namespace levelbar::storage {
 
 namespace {
-
-// Runs a query with ids bound in order and reads every row.
-template <typename Read, typename... Ids>
-auto rowsOf(const Logbook& logbook, const char* sql, const Read& read, Ids... ids)
-{
-    return translateErrors(logbook.path(), [&] {
-        SQLite::Statement select(logbook.database(), sql);
-        Binder binder(select);
-        (binder.add(ids), ...);
-        std::vector<decltype(read(std::declval<Columns&>()))> rows;
-        while (select.executeStep()) {
-            Columns columns(select);
-            rows.push_back(read(columns));
-        }
-        return rows;
-    });
-}
 
 GroupClass readClass(Columns& columns)
 {
@@ -52,10 +38,12 @@ std::optional<int> minutesOf(std::optional<TimeOfDay> time)
 
 } // namespace
 
-std::vector<GroupClass> ClassStore::all() const
+std::vector<GroupClass> ClassStore::all(bool withArchived) const
 {
-    return rowsOf(
-        m_logbook, "SELECT id, name FROM class WHERE is_archived = 0 ORDER BY name", &readClass);
+    return rowsOf(m_logbook,
+                  "SELECT id, name FROM class WHERE is_archived = 0 OR ? ORDER BY name",
+                  &readClass,
+                  withArchived);
 }
 
 std::optional<GroupClass> ClassStore::find(std::string_view name) const
@@ -174,27 +162,22 @@ void ClassStore::setTemplate(WriteScope& scope,
                              ClassId groupClass,
                              const std::vector<TemplateItem>& items)
 {
-    if (ClassStore(scope.logbook()).templateOf(groupClass) == items) {
-        return;
-    }
-    translateErrors(scope.logbook().path(), [&] {
-        SQLite::Database& database = scope.logbook().database();
-        SQLite::Statement clear(database, "DELETE FROM class_template WHERE class = ?");
-        Binder(clear).add(groupClass);
-        clear.exec();
-        SQLite::Statement insert(database, "INSERT INTO class_template VALUES (?, ?, ?, ?, ?)");
-        int position = 0;
-        for (const TemplateItem& item : items) {
-            Binder(insert)
-                .add(groupClass)
-                .add(++position)
-                .add(item.exercise)
-                .add(item.sets)
-                .add(item.reps);
-            insert.exec();
-            insert.reset();
+    // What the plan says besides stays with its exercise.
+    std::vector<PlanItem> old = ClassPlanStore(scope.logbook()).itemsOf(groupClass);
+    std::vector<PlanItem> wanted;
+    for (const TemplateItem& item : items) {
+        const auto known = std::find_if(old.begin(), old.end(), [&](const PlanItem& one) {
+            return one.what.exercise == item.exercise;
+        });
+        PlanItem next;
+        if (known != old.end()) {
+            next = *known;
+            old.erase(known);
         }
-    });
+        next.what = item;
+        wanted.push_back(next);
+    }
+    ClassPlanStore::setItems(scope, groupClass, wanted);
 }
 
 MeetingId ClassStore::addMeeting(WriteScope& scope,

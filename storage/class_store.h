@@ -47,7 +47,7 @@ public:
     {
     }
 
-    [[nodiscard]] std::vector<GroupClass> all() const; // by name
+    [[nodiscard]] std::vector<GroupClass> all(bool withArchived = false) const; // by name
     [[nodiscard]] std::optional<GroupClass> find(std::string_view name) const;
     [[nodiscard]] std::vector<MemberId> membersOf(ClassId groupClass) const;
     [[nodiscard]] std::vector<GroupClass> classesOf(MemberId member) const;

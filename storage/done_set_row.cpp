@@ -2,11 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/done_set_row.h"
 
+#include "storage/row_binder.h"
+#include "storage/row_columns.h"
+
 namespace levelbar::storage {
 
-DoneSet readDoneSet(SQLite::Statement& row)
+DoneSet readDoneSet(SQLite::Statement& row, int first)
 {
-    Columns columns(row);
+    Columns columns(row, first);
     DoneSet set;
     PerformedSet& performed = set.performed;
     set.member = columns.id<MemberId>();
@@ -36,13 +39,14 @@ DoneSet readDoneSet(SQLite::Statement& row)
     set.keyedAt = columns.maybeMoment();
     set.keyedBy = columns.text();
     set.note = columns.text();
+    performed.isAtLeast = columns.flag();
     return set;
 }
 
 void bindDoneSet(SQLite::Statement& insert, const DoneSet& set, std::optional<ImportId> import)
 {
     const PerformedSet& performed = set.performed;
-    Binder(insert)
+    Binder::onCleared(insert)
         .add(set.member)
         .add(set.exercise)
         .add(set.side)
@@ -60,15 +64,16 @@ void bindDoneSet(SQLite::Statement& insert, const DoneSet& set, std::optional<Im
         .add(performed.stopped)
         .add(performed.isClean)
         .add(performed.pain)
-        .add(set.painArea)
+        .addLasting(set.painArea)
         .add(set.painSide)
         .add(set.hookHole)
         .add(set.benchAngle)
         .add(set.meeting)
         .add(set.planned)
         .add(set.keyedAt)
-        .add(set.keyedBy)
-        .add(set.note)
+        .addLasting(set.keyedBy)
+        .addLasting(set.note)
+        .add(performed.isAtLeast)
         .add(import);
 }
 

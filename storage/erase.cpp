@@ -2,8 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/erase.h"
 
-#include "storage/rows.h"
 #include "storage/sqlite_errors.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
 
 #include <array>
 
@@ -13,16 +14,24 @@ namespace {
 
 // Children before parents. A test checks that no table with a member column is missing.
 constexpr std::array kDeletes = {
+    "DELETE FROM side_reason WHERE member = ?",
+    "DELETE FROM side_prescription WHERE member = ?",
+    "DELETE FROM surgery WHERE member = ?",
     "DELETE FROM done_set WHERE member = ?",
     "DELETE FROM planned_set WHERE member = ?",
     "DELETE FROM trial WHERE member = ?",
+    "DELETE FROM incident WHERE member = ?",
+    "DELETE FROM printed_row WHERE member = ?",
     "DELETE FROM attendance WHERE member = ?",
     "DELETE FROM class_member WHERE member = ?",
     "DELETE FROM setup_card WHERE member = ?",
+    "DELETE FROM scale_reading WHERE member = ?",
     "DELETE FROM screening WHERE member = ?",
     "DELETE FROM emergency_contact WHERE member = ?",
     "DELETE FROM consent WHERE member = ?",
     "DELETE FROM member_limit WHERE member = ?",
+    "DELETE FROM settled WHERE member = ?",
+    "DELETE FROM follow_up WHERE member = ?",
     "UPDATE action SET reverses = NULL WHERE reverses IN "
     "(SELECT action FROM action_member WHERE member = ?)",
     // Their changesets hold the person's values; the ids go into a temporary list first.

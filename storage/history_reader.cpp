@@ -3,7 +3,8 @@
 #include "storage/history_reader.h"
 
 #include "storage/member_store.h"
-#include "storage/rows.h"
+#include "storage/row_binder.h"
+#include "storage/row_columns.h"
 #include "storage/sqlite_errors.h"
 
 #include <SQLiteCpp/Savepoint.h>

@@ -19,7 +19,17 @@ struct IntegrityReport {
     [[nodiscard]] bool isSound() const { return faults.empty(); }
 };
 
-// SQLite's integrity check, foreign keys, application id and schema version.
+// SQLite's integrity check, foreign keys, schema version, and that every table, column and index of
+// the schema is there.
 [[nodiscard]] IntegrityReport checkIntegrity(const Logbook& logbook);
+
+// How closely requireSound looks. Quick reads every page once and finds
+// torn pages and values that their columns do not allow; Full also compares indexes with their
+// tables and follows every reference.
+enum class Thoroughness { Quick, Full };
+
+// StoreError Corrupt when the file is damaged; the sentence names the first fault and ends with
+// `remedy`. An older schema is no damage.
+void requireSound(const Logbook& logbook, Thoroughness thoroughness, const std::string& remedy);
 
 } // namespace levelbar::storage

@@ -3,7 +3,9 @@
 #include "storage/library_store.h"
 
 #include "storage/case_folding.h"
-#include "storage/rows.h"
+#include "storage/random_uid.h"
+#include "storage/row_binder.h"
+#include "storage/row_columns.h"
 #include "storage/sqlite_errors.h"
 
 #include <fmt/format.h>
@@ -75,6 +77,20 @@ template <typename T> std::optional<T> named(const std::vector<T>& all, std::str
     return found == all.end() ? std::nullopt : std::optional(*found);
 }
 
+// The shipped name takes the gym's change back.
+void setShippedName(SQLite::Database& database, const Exercise& exercise)
+{
+    SQLite::Statement clear(database,
+                            "DELETE FROM exercise_change WHERE exercise = ? AND field = 'name'");
+    Binder(clear).add(exercise.id);
+    clear.exec();
+    SQLite::Statement change(database,
+                             "INSERT INTO exercise_change SELECT id, 'name', ?1 FROM exercise "
+                             "WHERE id = ?2 AND name <> ?1");
+    Binder(change).add(exercise.name).add(exercise.id);
+    change.exec();
+}
+
 std::string ownKey()
 {
     std::string key = "own-";
@@ -82,6 +98,21 @@ std::string ownKey()
         key += fmt::format("{:02x}", byte);
     }
     return key;
+}
+
+// In the order of the columns of both statements below.
+Binder& addFields(Binder& binder, const Exercise& exercise)
+{
+    return binder.add(exercise.name)
+        .add(exercise.pattern)
+        .add(exercise.implement)
+        .add(exercise.sidedness)
+        .add(exercise.amount)
+        .add(exercise.load)
+        .add(exercise.baseExerciseKey)
+        .addReal(exercise.ratioToBase)
+        .addReal(exercise.ratioSpreadPercent)
+        .add(exercise.source);
 }
 
 } // namespace
@@ -121,21 +152,40 @@ INSERT INTO exercise (key, is_shipped, name, pattern, implement, sidedness, amou
                       base_exercise_key, ratio_to_base, ratio_spread_percent, source, import)
 VALUES (?, 0, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
 )sql");
-        Binder(insert)
-            .add(ownKey())
-            .add(exercise.name)
-            .add(exercise.pattern)
-            .add(exercise.implement)
-            .add(exercise.sidedness)
-            .add(exercise.amount)
-            .add(exercise.load)
-            .add(exercise.baseExerciseKey)
-            .addReal(exercise.ratioToBase)
-            .addReal(exercise.ratioSpreadPercent)
-            .add(exercise.source)
-            .add(scope.import());
+        Binder binder(insert);
+        binder.add(ownKey());
+        addFields(binder, exercise).add(scope.import());
         insert.exec();
         return ExerciseId{database.getLastInsertRowid()};
+    });
+}
+
+void LibraryStore::updateExercise(WriteScope& scope, const Exercise& exercise)
+{
+    translateErrors(scope.logbook().path(), [&] {
+        SQLite::Database& database = scope.logbook().database();
+        if (exercise.isShipped) {
+            setShippedName(database, exercise);
+            return;
+        }
+        SQLite::Statement update(database, R"sql(
+UPDATE exercise SET name = ?, pattern = ?, implement = ?, sidedness = ?, amount = ?, load = ?,
+    base_exercise_key = ?, ratio_to_base = ?, ratio_spread_percent = ?, source = ?
+WHERE id = ? AND is_shipped = 0
+)sql");
+        Binder binder(update);
+        addFields(binder, exercise).add(exercise.id);
+        update.exec();
+    });
+}
+
+void LibraryStore::setHidden(WriteScope& scope, ExerciseId exercise, bool isHidden)
+{
+    translateErrors(scope.logbook().path(), [&] {
+        SQLite::Statement update(scope.logbook().database(),
+                                 "UPDATE exercise SET is_hidden = ? WHERE id = ?");
+        Binder(update).add(isHidden).add(exercise);
+        update.exec();
     });
 }
 
@@ -152,10 +202,10 @@ TestId LibraryStore::oneRepMaxOf(WriteScope& scope, const Exercise& exercise)
         SQLite::Statement insert(database, R"sql(
 INSERT INTO test_kind (key, is_shipped, name, unit, direction, is_sided, maximum_of, lowest, highest,
                        import)
-VALUES (?, 0, ?, 'kg', 1, ?, ?, 1, ?, ?)
+VALUES ((SELECT 'one-rep-max-' || key FROM exercise WHERE id = ?), 0, ?, 'kg', 1, ?, ?, 1, ?, ?)
 )sql");
         Binder(insert)
-            .add("one-rep-max-" + exercise.key)
+            .add(exercise.id) // an exercise just added knows its key only here
             .add(std::string(kOneRepMaxPrefix) + exercise.name)
             .add(exercise.sidedness == Sidedness::SingleSided)
             .add(exercise.id)

@@ -27,6 +27,13 @@ public:
     // A gym's own exercise; its key is made from a random 128-bit id.
     static ExerciseId addExercise(WriteScope& scope, const Exercise& exercise);
 
+    // Writes what can be changed: of the gym's own everything but the key, of a shipped one the
+    // name, which stays when the library is updated.
+    static void updateExercise(WriteScope& scope, const Exercise& exercise);
+
+    // Hidden ones are not offered any more; what was logged stays.
+    static void setHidden(WriteScope& scope, ExerciseId exercise, bool isHidden);
+
     // The test "One-rep max: EXERCISE", made on first use.
     static TestId oneRepMaxOf(WriteScope& scope, const Exercise& exercise);
 

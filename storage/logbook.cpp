@@ -5,14 +5,14 @@
 #include "storage/migrations.h"
 #include "storage/shipped_library.h"
 #include "storage/sqlite_errors.h"
+#include "storage/whole_file.h"
 #include "storage/writer_lock.h"
 
+#include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <fmt/format.h>
 #include <sqlite3.h>
 
-#include <cerrno>
-#include <fcntl.h>
 #include <unistd.h>
 
 namespace levelbar::storage {
@@ -21,21 +21,11 @@ namespace {
 
 constexpr int kBusyMilliseconds = 5000;
 
-// A file of ours, before SQLite sees it: nobody else may read it, and nothing is overwritten.
-void makeFile(const std::filesystem::path& path)
+// One thread uses a connection, so SQLite need not lock it at every call; interrupting from another
+// thread is safe all the same (sqlite3_interrupt).
+int readWrite()
 {
-    const int descriptor = ::open(path.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
-    if (descriptor >= 0) {
-        ::close(descriptor);
-        return;
-    }
-    if (errno == EEXIST) {
-        throw StoreError(StoreErrorKind::Exists,
-                         path.string() + " is there already; choose another name.");
-    }
-    throw StoreError(StoreErrorKind::ReadOnly,
-                     path.string() + " cannot be made; check that its folder is there and may be "
-                                     "written.");
+    return SQLite::OPEN_READWRITE | SQLite::OPEN_NOMUTEX;
 }
 
 void setUp(SQLite::Database& database)
@@ -72,6 +62,18 @@ void checkIsOurs(SQLite::Database& database, const std::filesystem::path& path)
     }
 }
 
+// SQLite reads a torn last page as if zeros followed.
+void checkIsWhole(SQLite::Database& database, const std::filesystem::path& path)
+{
+    const std::int64_t page = database.execAndGet("PRAGMA page_size").getInt64();
+    const auto size = static_cast<std::int64_t>(std::filesystem::file_size(path));
+    if (size % page != 0) {
+        throw StoreError(StoreErrorKind::Corrupt,
+                         path.string() + " is cut short (its last page ends early); restore a "
+                                         "backup.");
+    }
+}
+
 std::string uriOf(const std::filesystem::path& path, const char* query)
 {
     std::string uri = "file:";
@@ -85,16 +87,30 @@ std::string uriOf(const std::filesystem::path& path, const char* query)
     return uri + query;
 }
 
+std::filesystem::path beside(std::filesystem::path path, const char* ending)
+{
+    path += ending;
+    return path;
+}
+
 // At rest a logbook is one file: where nothing can be written beside it, SQLite is told that it
 // will not change.
 std::string readOnlyName(const std::filesystem::path& path)
 {
-    std::filesystem::path log = path;
-    log += "-wal";
     const std::filesystem::path folder = path.has_parent_path() ? path.parent_path() : ".";
-    const bool isWritable = ::access(folder.c_str(), W_OK) == 0;
-    if (!isWritable && !std::filesystem::exists(log)) {
+    if (::access(folder.c_str(), W_OK) == 0) {
+        return uriOf(path, "");
+    }
+    std::error_code error;
+    const auto log = std::filesystem::file_size(beside(path, "-wal"), error);
+    if (error || log == 0) {
         return uriOf(path, "?immutable=1");
+    }
+    if (!std::filesystem::exists(beside(path, "-shm"), error)) {
+        throw StoreError(StoreErrorKind::ReadOnly,
+                         beside(path, "-wal").string() +
+                             " holds changes that were not brought in yet; copy both files into a "
+                             "folder that may be written and open the logbook there.");
     }
     return uriOf(path, "");
 }
@@ -144,14 +160,15 @@ Logbook::~Logbook()
 
 Logbook Logbook::create(const std::filesystem::path& path, Moment now, const OpenOptions& options)
 {
-    makeFile(path);
+    refuseLeftovers(path);
+    makePrivateFile(path);
     try {
         return translateErrors(path, [&] {
             auto open = std::make_unique<Open>();
             open->path = path;
             open->lock = WriterLock(path);
             open->database = std::make_unique<SQLite::Database>(
-                path.string(), SQLite::OPEN_READWRITE, kBusyMilliseconds, options.vfs);
+                path.string(), readWrite(), kBusyMilliseconds, options.vfs);
             SQLite::Database& database = *open->database;
             setUp(database);
             database.exec(fmt::format("PRAGMA application_id = {}", kApplicationId));
@@ -176,15 +193,16 @@ Logbook Logbook::open(const std::filesystem::path& path, Moment now, const OpenO
         open->path = path;
         open->mode = options.mode;
         if (options.mode == OpenMode::ReadOnly) {
-            open->database =
-                std::make_unique<SQLite::Database>(readOnlyName(path),
-                                                   SQLite::OPEN_READONLY | SQLite::OPEN_URI,
-                                                   kBusyMilliseconds,
-                                                   options.vfs);
+            open->database = std::make_unique<SQLite::Database>(
+                readOnlyName(path),
+                SQLite::OPEN_READONLY | SQLite::OPEN_URI | SQLite::OPEN_NOMUTEX,
+                kBusyMilliseconds,
+                options.vfs);
             setUp(*open->database);
             checkIsOurs(*open->database, path);
-            if (open->database->execAndGet("PRAGMA user_version").getInt() <
-                currentSchemaVersion()) {
+            checkIsWhole(*open->database, path);
+            if (!options.takesOlder && open->database->execAndGet("PRAGMA user_version").getInt() <
+                                           currentSchemaVersion()) {
                 throw StoreError(StoreErrorKind::ReadOnly,
                                  path.string() + " comes from an older Levelbar and must be opened "
                                                  "for writing once.");
@@ -193,16 +211,37 @@ Logbook Logbook::open(const std::filesystem::path& path, Moment now, const OpenO
         }
         open->lock = WriterLock(path);
         open->database = std::make_unique<SQLite::Database>(
-            path.string(), SQLite::OPEN_READWRITE, kBusyMilliseconds, options.vfs);
+            path.string(), readWrite(), kBusyMilliseconds, options.vfs);
         SQLite::Database& database = *open->database;
         setUp(database);
         checkIsOurs(database, path);
+        checkIsWhole(database, path);
         if (sqlite3_db_readonly(database.getHandle(), "main") != 0) {
             throw StoreError(StoreErrorKind::ReadOnly,
                              path.string() + " may not be written; check its permissions.");
         }
         setUpForWriting(database);
         migrate(database, path, migrations());
+        Logbook logbook(std::move(open));
+        refreshShippedLibrary(logbook, now);
+        return logbook;
+    });
+}
+
+Logbook Logbook::scratchCopy(const std::filesystem::path& path, Moment now)
+{
+    OpenOptions reading;
+    reading.mode = OpenMode::ReadOnly;
+    reading.takesOlder = true;
+    const Logbook source = Logbook::open(path, now, reading);
+    return translateErrors(path, [&] {
+        auto open = std::make_unique<Open>();
+        open->path = path;
+        open->database = std::make_unique<SQLite::Database>(
+            "", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE | SQLite::OPEN_NOMUTEX);
+        SQLite::Backup(*open->database, source.database()).executeStep();
+        setUp(*open->database);
+        migrate(*open->database, {}, migrations());
         Logbook logbook(std::move(open));
         refreshShippedLibrary(logbook, now);
         return logbook;
@@ -229,7 +268,7 @@ void Logbook::close()
         return;
     }
     const std::unique_ptr<Open> open = std::move(m_open);
-    if (!open->database || open->path.empty() || open->mode == OpenMode::ReadOnly) {
+    if (!open->database || !open->lock.isHeld()) { // read only, or no file
         return;
     }
     translateErrors(open->path, [&] {

@@ -21,6 +21,7 @@ enum class OpenMode { ReadWrite, ReadOnly };
 
 struct OpenOptions {
     OpenMode mode = OpenMode::ReadWrite;
+    bool takesOlder = false; // ReadOnly: an older schema may be looked at, to check or copy it
     std::string vfs; // SQLite VFS name; empty = the default one. For tests that cut the power.
 };
 
@@ -37,6 +38,11 @@ public:
     // shipped library. ReadOnly changes nothing, the file's folder included.
     [[nodiscard]] static Logbook
     open(const std::filesystem::path& path, Moment now, const OpenOptions& options = {});
+
+    // A copy as the file stands now, brought up to date and open for writing; nothing done to it
+    // reaches the file. It lies in memory and, when large, in a file without a name. Needs neither
+    // the writer's lock nor a folder that may be written.
+    [[nodiscard]] static Logbook scratchCopy(const std::filesystem::path& path, Moment now);
 
     // A logbook in memory, for tests.
     [[nodiscard]] static Logbook inMemory(Moment now);

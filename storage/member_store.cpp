@@ -2,14 +2,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/member_store.h"
 
-#include "storage/rows.h"
+#include "storage/random_uid.h"
+#include "storage/row_binder.h"
+#include "storage/row_columns.h"
 #include "storage/sqlite_errors.h"
 
 namespace levelbar::storage {
 
 namespace {
 
-constexpr const char* kSelect = R"sql(
+constexpr const char* kSelectMember = R"sql(
 SELECT id, code, name, sex, birth_day, stature_tenth_mm, intake_mass, intake_mass_unit, dominant_side,
        experience, goal, organisation, note, is_archived
 FROM member
@@ -68,7 +70,7 @@ std::vector<Member> MemberStore::all(bool withArchived) const
 {
     return translateErrors(m_logbook.path(), [&] {
         SQLite::Statement select(m_logbook.database(),
-                                 std::string(kSelect) +
+                                 std::string(kSelectMember) +
                                      " WHERE is_archived = 0 OR ? ORDER BY code");
         select.bind(1, withArchived ? 1 : 0);
         std::vector<Member> members;
@@ -82,7 +84,8 @@ std::vector<Member> MemberStore::all(bool withArchived) const
 std::optional<Member> MemberStore::find(std::string_view code) const
 {
     return translateErrors(m_logbook.path(), [&] {
-        SQLite::Statement select(m_logbook.database(), std::string(kSelect) + " WHERE code = ?");
+        SQLite::Statement select(m_logbook.database(),
+                                 std::string(kSelectMember) + " WHERE code = ?");
         select.bind(1, std::string(code));
         return one(select);
     });
@@ -91,7 +94,8 @@ std::optional<Member> MemberStore::find(std::string_view code) const
 std::optional<Member> MemberStore::byId(MemberId id) const
 {
     return translateErrors(m_logbook.path(), [&] {
-        SQLite::Statement select(m_logbook.database(), std::string(kSelect) + " WHERE id = ?");
+        SQLite::Statement select(m_logbook.database(),
+                                 std::string(kSelectMember) + " WHERE id = ?");
         select.bind(1, id.value);
         return one(select);
     });

@@ -2,7 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/migrations.h"
 
+#include "storage/database_copy.h"
 #include "storage/schema_v1.h"
+#include "storage/schema_v2.h"
+#include "storage/schema_v3.h"
+#include "storage/schema_v4.h"
+#include "storage/schema_v5.h"
+#include "storage/schema_v6.h"
+#include "storage/schema_v7.h"
 #include "storage/sqlite_errors.h"
 #include "storage/store_error.h"
 
@@ -26,14 +33,9 @@ void copyBeside(SQLite::Database& database, const std::filesystem::path& path, i
     std::filesystem::path copy = path;
     copy += fmt::format(".before-v{}", version);
     if (std::filesystem::exists(copy)) {
-        return; // an earlier try was cut short; its copy is of the same state
+        return; // an earlier try was cut short; its copy is whole and of the same state
     }
-    SQLite::Statement vacuum(database, "VACUUM INTO ?");
-    vacuum.bind(1, copy.string());
-    vacuum.exec();
-    std::error_code ignored;
-    std::filesystem::permissions(
-        copy, std::filesystem::perms::owner_read | std::filesystem::perms::owner_write, ignored);
+    copyDatabase(database, path, copy);
 }
 
 void checkSound(SQLite::Database& database)
@@ -54,10 +56,18 @@ void checkSound(SQLite::Database& database)
 
 std::span<const Migration> migrations()
 {
-    static const std::array<Migration, 1> kSteps = {{
+    static const std::array<Migration, 7> kSteps = {{
         {1,
          "Everything the store remembers",
          {kSchemaV1Roster, kSchemaV1Library, kSchemaV1Classes, kSchemaV1Sets}},
+        {2, "What the gym owns", {kSchemaV2}},
+        {3, "How exercises are taught, and ladders", {kSchemaV3}},
+        {4, "What was laid down about left and right", {kSchemaV4}},
+        {5, "Lines of the day, follow-ups, and what was expected", {kSchemaV5}},
+        {6, "Rooms, racks and benches, what is gone, and readings of a scale", {kSchemaV6}},
+        {7,
+         "The timetable, weeks of a class, and what is written about an hour",
+         {kSchemaV7Timetable, kSchemaV7Plan, kSchemaV7Hour}},
     }};
     return kSteps;
 }

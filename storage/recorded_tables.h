@@ -8,7 +8,7 @@
 namespace levelbar::storage {
 
 // The kinds of rows that a change can touch: see Change.
-enum class TableKind { Sets, Trials, Roster, Classes, Library };
+enum class TableKind { Sets, Trials, Roster, Classes, Library, Today };
 
 // A table whose changes actions record. `memberColumn`: the place of the column that names a
 // person, or -1. A test compares this list with the schema.
@@ -40,6 +40,28 @@ inline constexpr std::array kRecordedTables = {
     RecordedTable{"planned_set", TableKind::Classes, 3},
     RecordedTable{"done_set", TableKind::Sets, 0},
     RecordedTable{"trial", TableKind::Trials, 0},
+    RecordedTable{"kit_piece", TableKind::Library, -1},
+    RecordedTable{"exercise_detail", TableKind::Library, -1},
+    RecordedTable{"ladder", TableKind::Library, -1},
+    RecordedTable{"ladder_rung", TableKind::Library, -1},
+    RecordedTable{"side_reason", TableKind::Roster, 1},
+    RecordedTable{"side_threshold", TableKind::Library, -1},
+    RecordedTable{"side_prescription", TableKind::Roster, 0},
+    RecordedTable{"surgery", TableKind::Roster, 1},
+    RecordedTable{"settled", TableKind::Today, 0},
+    RecordedTable{"follow_up", TableKind::Today, 7},
+    RecordedTable{"calendar_days", TableKind::Classes, -1},
+    RecordedTable{"class_block", TableKind::Classes, -1},
+    RecordedTable{"class_week", TableKind::Classes, -1},
+    RecordedTable{"class_week_item", TableKind::Classes, -1},
+    RecordedTable{"incident", TableKind::Classes, 4},
+    RecordedTable{"printed_sheet", TableKind::Classes, -1},
+    RecordedTable{"printed_row", TableKind::Classes, 2},
+    RecordedTable{"room", TableKind::Library, -1},
+    RecordedTable{"rack", TableKind::Library, -1},
+    RecordedTable{"bench", TableKind::Library, -1},
+    RecordedTable{"gone_piece", TableKind::Library, -1},
+    RecordedTable{"scale_reading", TableKind::Roster, 0},
 };
 
 // Tables that are never recorded: the history of actions itself, and imports.

@@ -3,6 +3,9 @@
 #include "storage/set_store.h"
 
 #include "storage/done_set_row.h"
+#include "storage/planned_set_row.h"
+#include "storage/row_binder.h"
+#include "storage/row_columns.h"
 #include "storage/sqlite_errors.h"
 
 namespace levelbar::storage {
@@ -22,32 +25,13 @@ std::string selectSets(const char* where)
     return std::string("SELECT ") + kDoneSetColumns + " FROM done_set " + where;
 }
 
-std::vector<DoneSet> readAll(SQLite::Statement& select)
+std::vector<DoneSet> readSets(SQLite::Statement& select)
 {
     std::vector<DoneSet> sets;
     while (select.executeStep()) {
         sets.push_back(readDoneSet(select));
     }
     return sets;
-}
-
-PlannedSet readPlanned(SQLite::Statement& row)
-{
-    Columns columns(row);
-    PlannedSet planned;
-    planned.id = columns.id<PlannedSetId>();
-    planned.meeting = columns.id<MeetingId>();
-    planned.member = columns.id<MemberId>();
-    planned.exercise = columns.id<ExerciseId>();
-    planned.side = columns.word<Side>();
-    planned.number = columns.whole();
-    planned.load = columns.mass();
-    planned.amount = columns.maybeWhole();
-    if (const auto tenths = columns.maybeWhole()) {
-        planned.reserve = Reserve{*tenths};
-    }
-    planned.isNew = columns.flag();
-    return planned;
 }
 
 } // namespace
@@ -73,7 +57,7 @@ std::vector<DoneSet> SetStore::ofMember(MemberId member) const
             m_logbook.database(),
             selectSets("WHERE member = ? ORDER BY day DESC, day_order, exercise, side, number"));
         select.bind(1, member.value);
-        return readAll(select);
+        return readSets(select);
     });
 }
 
@@ -84,7 +68,7 @@ std::vector<DoneSet> SetStore::ofMeeting(MeetingId meeting) const
             m_logbook.database(),
             selectSets("WHERE meeting = ? ORDER BY member, day_order, exercise, side, number"));
         select.bind(1, meeting.value);
-        return readAll(select);
+        return readSets(select);
     });
 }
 
@@ -93,13 +77,12 @@ std::vector<PlannedSet> SetStore::plannedOf(MeetingId meeting) const
     return translateErrors(m_logbook.path(), [&] {
         SQLite::Statement select(
             m_logbook.database(),
-            "SELECT id, meeting, member, exercise, side, number, load, load_unit, amount, "
-            "reserve_tenths, is_new FROM planned_set WHERE meeting = ? "
-            "ORDER BY member, exercise, side, number");
+            std::string("SELECT ") + kPlannedSetColumns +
+                " FROM planned_set WHERE meeting = ? ORDER BY member, exercise, side, number");
         select.bind(1, meeting.value);
         std::vector<PlannedSet> plan;
         while (select.executeStep()) {
-            plan.push_back(readPlanned(select));
+            plan.push_back(readPlannedSet(select));
         }
         return plan;
     });
@@ -170,23 +153,8 @@ PlannedSetId SetStore::plan(WriteScope& scope, const PlannedSet& planned)
 {
     return translateErrors(scope.logbook().path(), [&] {
         SQLite::Database& database = scope.logbook().database();
-        SQLite::Statement insert(database, R"sql(
-INSERT INTO planned_set (uid, meeting, member, exercise, side, number, load, load_unit, amount,
-                         reserve_tenths, is_new)
-VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
-)sql");
-        Binder(insert)
-            .addBytes(randomUid())
-            .add(planned.meeting)
-            .add(planned.member)
-            .add(planned.exercise)
-            .add(planned.side)
-            .add(planned.number)
-            .add(planned.load.thousandths())
-            .add(planned.load.unit())
-            .add(planned.amount)
-            .add(planned.reserve ? std::optional(planned.reserve->tenths) : std::nullopt)
-            .add(planned.isNew);
+        SQLite::Statement insert(database, kInsertPlannedSet);
+        bindPlannedSet(insert, planned);
         insert.exec();
         return PlannedSetId{database.getLastInsertRowid()};
     });

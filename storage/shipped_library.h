@@ -6,12 +6,13 @@
 
 namespace levelbar::storage {
 
-// Version of resources/exercises.csv and tests.csv: raise it when they change, so that opened
-// logbooks take the new rows in.
-inline constexpr int kLibraryVersion = 1;
+// Version of resources/exercises.csv, ladders.csv and tests.csv: raise it when they change, so that
+// opened logbooks take the new rows in.
+inline constexpr int kLibraryVersion = 2;
 
-// Adds and refreshes the shipped exercises and tests; what the gym changed lies in a table of
-// its own and is not touched, nor are its own exercises. Does nothing when the version is known.
+// Adds and refreshes the shipped exercises, ladders and tests; what the gym changed lies in rows of
+// its own and is not touched, nor are its own exercises and ladders. Does nothing when the version
+// is known.
 void refreshShippedLibrary(Logbook& logbook, Moment now);
 
 } // namespace levelbar::storage

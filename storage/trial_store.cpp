@@ -2,14 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/trial_store.h"
 
-#include "storage/rows.h"
+#include "storage/row_binder.h"
+#include "storage/row_columns.h"
 #include "storage/sqlite_errors.h"
 
 namespace levelbar::storage {
 
 namespace {
 
-constexpr const char* kSelect =
+constexpr const char* kSelectTrial =
     "SELECT member, test, day, side, number, value, unit, is_valid, note FROM trial ";
 
 Trial read(SQLite::Statement& row)
@@ -36,7 +37,7 @@ TrialStore::find(MemberId member, TestId test, Side side, Day day, int number) c
     return translateErrors(m_logbook.path(), [&]() -> std::optional<Trial> {
         SQLite::Statement select(
             m_logbook.database(),
-            std::string(kSelect) +
+            std::string(kSelectTrial) +
                 "WHERE member = ? AND test = ? AND side = ? AND day = ? AND number = ?");
         Binder(select).add(member).add(test).add(side).add(day).add(number);
         return select.executeStep() ? std::optional(read(select)) : std::nullopt;
@@ -47,7 +48,7 @@ std::vector<Trial> TrialStore::ofMember(MemberId member) const
 {
     return translateErrors(m_logbook.path(), [&] {
         SQLite::Statement select(m_logbook.database(),
-                                 std::string(kSelect) +
+                                 std::string(kSelectTrial) +
                                      "WHERE member = ? ORDER BY day DESC, test, side, number");
         select.bind(1, member.value);
         std::vector<Trial> trials;

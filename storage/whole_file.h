@@ -8,6 +8,14 @@
 
 namespace levelbar::storage {
 
+// Makes an empty file that nobody but its owner may read, from the first moment on. StoreError
+// Exists when something of that name is there, ReadOnly when the folder refuses.
+void makePrivateFile(const std::filesystem::path& path);
+
+// StoreError Exists when SQLite's files of a logbook of that name, which is gone, still lie about:
+// SQLite would play them into the new one.
+void refuseLeftovers(const std::filesystem::path& logbook);
+
 // Makes the folder and what lies above it; StoreError ReadOnly when that is refused.
 void makeFolder(const std::filesystem::path& folder);
 

@@ -19,10 +19,11 @@ constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
 // One physical line with its ending.
 std::string_view takeLine(std::string_view& rest)
 {
-    std::size_t end = rest.find_first_of("\r\n");
-    if (end == std::string_view::npos) {
-        end = rest.size();
-    } else {
+    std::size_t end = 0;
+    while (end < rest.size() && rest[end] != '\r' && rest[end] != '\n') {
+        ++end;
+    }
+    if (end < rest.size()) {
         const bool isPair = rest[end] == '\r' && end + 1 < rest.size() && rest[end + 1] == '\n';
         end += isPair ? 2 : 1;
     }
@@ -31,8 +32,11 @@ std::string_view takeLine(std::string_view& rest)
     return line;
 }
 
-char separatorOf(std::string_view header)
+// Found from the first line that is not empty.
+char separatorOf(std::string_view text)
 {
+    text.remove_prefix(std::min(text.find_first_not_of("\r\n"), text.size()));
+    const std::string_view header = text.substr(0, text.find_first_of("\r\n"));
     std::array<int, 3> counts{};
     constexpr std::array kSeparators = {',', ';', '\t'};
     bool isQuoted = false;
@@ -113,11 +117,11 @@ std::optional<Fault> textFault(std::string_view line)
     if (line.size() > kLongestRecord) {
         return Fault{FaultCode::LineTooLong, {std::to_string(kLongestRecord)}};
     }
+    if (!codePoints(line)) { // first: text in UTF-16 is full of NUL bytes
+        return Fault{FaultCode::NotUtf8, {}};
+    }
     if (line.find('\0') != std::string_view::npos) {
         return Fault{FaultCode::ControlCharacter, {}};
-    }
-    if (!codePoints(line)) {
-        return Fault{FaultCode::NotUtf8, {}};
     }
     return std::nullopt;
 }
@@ -129,9 +133,9 @@ public:
                      ? bytes.substr(kByteOrderMark.size())
                      : bytes)
         , m_handlers(handlers)
-        , m_parser(separatorOf(m_rest.substr(0, m_rest.find_first_of("\r\n"))))
+        , m_parser(separatorOf(m_rest))
     {
-        m_header.separator = separatorOf(m_rest.substr(0, m_rest.find_first_of("\r\n")));
+        m_header.separator = separatorOf(m_rest);
     }
 
     void run()

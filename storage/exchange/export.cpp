@@ -4,17 +4,22 @@
 
 #include "core/base/number.h"
 #include "core/exercise/done_set.h"
-#include "storage/done_set_row.h"
 #include "storage/library_store.h"
 #include "storage/member_store.h"
+#include "storage/row_columns.h"
+#include "storage/set_store.h"
 #include "storage/sqlite_errors.h"
+#include "storage/trial_store.h"
 #include "storage/whole_file.h"
 
 #include <SQLiteCpp/Savepoint.h>
 
+#include <algorithm>
+#include <cmath>
 #include <map>
 #include <ostream>
 #include <sstream>
+#include <tuple>
 
 namespace levelbar::storage {
 
@@ -87,6 +92,23 @@ struct Names {
     std::map<MemberId, std::string> members;
 };
 
+[[noreturn]] void throwBroken()
+{
+    throw StoreError(StoreErrorKind::Corrupt,
+                     "The logbook is damaged: a row names another that is not there; restore a "
+                     "backup.");
+}
+
+// Foreign keys promise that it is there; a damaged file may break the promise.
+template <typename Id> const std::string& nameOf(const std::map<Id, std::string>& names, Id id)
+{
+    const auto found = names.find(id);
+    if (found == names.end()) {
+        throwBroken();
+    }
+    return found->second;
+}
+
 struct MeetingNames {
     std::string className;
     std::string start;
@@ -133,8 +155,8 @@ void writeSet(std::ostream& out,
     const bool hasMeeting = meeting != meetings.end();
     Record record(out);
     record.cell(isoText(performed.day))
-        .cell(names.members.at(set.member))
-        .cell(names.exercises.at(set.exercise))
+        .cell(nameOf(names.members, set.member))
+        .cell(nameOf(names.exercises, set.exercise))
         .cell(std::optional(performed.number))
         .cell(sideWord(set.side))
         .cell(performed.load.number())
@@ -157,7 +179,8 @@ void writeSet(std::ostream& out,
         .cell(hasMeeting ? meeting->second.start : std::string())
         .cell(set.keyedAt ? isoText(*set.keyedAt) : std::string())
         .cell(set.keyedBy)
-        .cell(set.note);
+        .cell(set.note)
+        .cell(performed.isAtLeast ? "yes" : "");
     record.end();
 }
 
@@ -168,6 +191,14 @@ std::string orEmpty(const std::optional<T>& value, const Text& text)
     return value ? std::string(text(*value)) : std::string();
 }
 
+// The column is in kilograms, whatever unit was typed.
+std::string kilogramText(const Mass& mass)
+{
+    return mass.unit() == MassUnit::Kilogram
+               ? mass.number()
+               : decimalText(std::llround(1000 * mass.kilograms()), 3);
+}
+
 void writeMember(std::ostream& out, const Member& member, const std::string& classes)
 {
     Record record(out);
@@ -176,7 +207,7 @@ void writeMember(std::ostream& out, const Member& member, const std::string& cla
         .cell(orEmpty(member.sex, &sexWord))
         .cell(orEmpty(member.birthDate, [](Day day) { return isoText(day); }))
         .cell(orEmpty(member.statureTenthMillimetres, [](int v) { return decimalText(v, 2); }))
-        .cell(orEmpty(member.intakeMass, [](const Mass& mass) { return mass.number(); }))
+        .cell(orEmpty(member.intakeMass, &kilogramText))
         .cell(orEmpty(member.dominantSide, &sideWord))
         .cell(orEmpty(member.experience, &experienceWord))
         .cell(orEmpty(member.goal, &goalWord))
@@ -184,6 +215,42 @@ void writeMember(std::ostream& out, const Member& member, const std::string& cla
         .cell(classes)
         .cell(member.note);
     record.end();
+}
+
+void writeTrial(std::ostream& out, const Trial& trial, const Names& names)
+{
+    Record record(out);
+    record.cell(isoText(trial.day))
+        .cell(nameOf(names.members, trial.member))
+        .cell(nameOf(names.tests, trial.test))
+        .cell(sideWord(trial.side))
+        .cell(std::optional(trial.number))
+        .cell(decimalText(trial.valueThousandths, 3))
+        .cell(trial.unit)
+        .cell(trial.isValid ? "yes" : "no")
+        .cell(trial.note);
+    record.end();
+}
+
+// Writes the rows of a table person by person by code, and of each by `isBefore`: an order that
+// does not hang on local ids, so that it is the same in every logbook with the same rows.
+template <typename RowsOf, typename IsBefore, typename Write>
+void writeByPerson(const Logbook& logbook,
+                   const std::string& table,
+                   const RowsOf& rowsOf,
+                   const IsBefore& isBefore,
+                   const Write& write)
+{
+    std::int64_t count = 0;
+    for (const Member& member : MemberStore(logbook).all(true)) {
+        auto rows = rowsOf(member.id);
+        std::sort(rows.begin(), rows.end(), isBefore);
+        std::for_each(rows.begin(), rows.end(), write);
+        count += static_cast<std::int64_t>(rows.size());
+    }
+    if (logbook.database().execAndGet("SELECT count(*) FROM " + table).getInt64() != count) {
+        throwBroken(); // rows of nobody would be passed over
+    }
 }
 
 } // namespace
@@ -208,13 +275,19 @@ void writeSets(const Logbook& logbook, std::ostream& out)
         out << "date,member_id,exercise,set,side,load,unit,reps,rir,class,order,seconds,metres,"
                "known,"
                "kind,stopped,clean,hook_hole,bench_angle,pain,pain_area,pain_side,start,keyed_at,"
-               "keyed_by,note\n";
-        SQLite::Statement select(logbook.database(),
-                                 std::string("SELECT ") + kDoneSetColumns +
-                                     " FROM done_set ORDER BY member, exercise, side, day, number");
-        while (select.executeStep()) {
-            writeSet(out, readDoneSet(select), names, meetings);
-        }
+               "keyed_by,note,easy\n";
+        const auto keyOfSet = [&](const DoneSet& set) {
+            return std::tuple(std::string_view(nameOf(names.exercises, set.exercise)),
+                              set.side,
+                              set.performed.day,
+                              set.performed.number);
+        };
+        writeByPerson(
+            logbook,
+            "done_set",
+            [&](MemberId member) { return SetStore(logbook).ofMember(member); },
+            [&](const DoneSet& a, const DoneSet& b) { return keyOfSet(a) < keyOfSet(b); },
+            [&](const DoneSet& set) { writeSet(out, set, names, meetings); });
     });
 }
 
@@ -223,24 +296,18 @@ void writeTrials(const Logbook& logbook, std::ostream& out)
     translateErrors(logbook.path(), [&] {
         const Names names(logbook);
         out << "date,member_id,test,side,trial,value,unit,valid,note\n";
-        SQLite::Statement select(
-            logbook.database(),
-            "SELECT day, member, test, side, number, value, unit, is_valid, note FROM trial "
-            "ORDER BY member, test, side, day, number");
-        while (select.executeStep()) {
-            Columns columns(select);
-            Record record(out);
-            record.cell(isoText(columns.day()))
-                .cell(names.members.at(columns.id<MemberId>()))
-                .cell(names.tests.at(columns.id<TestId>()))
-                .cell(sideWord(columns.word<Side>()))
-                .cell(std::optional(columns.whole()));
-            record.cell(decimalText(columns.number(), 3));
-            record.cell(columns.text());
-            record.cell(columns.flag() ? "yes" : "no");
-            record.cell(columns.text());
-            record.end();
-        }
+        const auto keyOfTrial = [&](const Trial& trial) {
+            return std::tuple(std::string_view(nameOf(names.tests, trial.test)),
+                              trial.side,
+                              trial.day,
+                              trial.number);
+        };
+        writeByPerson(
+            logbook,
+            "trial",
+            [&](MemberId member) { return TrialStore(logbook).ofMember(member); },
+            [&](const Trial& a, const Trial& b) { return keyOfTrial(a) < keyOfTrial(b); },
+            [&](const Trial& trial) { writeTrial(out, trial, names); });
     });
 }
 

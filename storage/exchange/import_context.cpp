@@ -6,6 +6,7 @@
 #include "storage/case_folding.h"
 #include "storage/library_store.h"
 #include "storage/member_store.h"
+#include "storage/row_binder.h"
 
 namespace levelbar::storage {
 
@@ -31,7 +32,7 @@ ImportContext::ImportContext(WriteScope& scope, const ImportRequest& request, Im
     , m_report(report)
     , m_insertCame(scope.logbook().database(),
                    "INSERT INTO attendance (meeting, member, came, import) VALUES (?, ?, 1, ?) "
-                   "ON CONFLICT (meeting, member) DO UPDATE SET came = 1 WHERE came IS NOT 1")
+                   "ON CONFLICT (meeting, member) DO UPDATE SET came = 1 WHERE came IS NULL")
 {
     for (const Member& known : MemberStore(scope.logbook()).all(true)) {
         m_members.emplace(known.code, known.id);
@@ -44,10 +45,11 @@ ImportContext::ImportContext(WriteScope& scope, const ImportRequest& request, Im
         m_testsByFolded.emplace(foldCase(known.name), known);
     }
     const ClassStore classes(scope.logbook());
-    for (const GroupClass& known : classes.all()) {
+    for (const GroupClass& known : classes.all(true)) {
         m_classes.emplace(known.name, known.id);
-        for (const Meeting& meeting : classes.meetingsOf(known.id)) {
-            m_meetings[{known.id, meeting.day}].push_back(meeting);
+        for (const Meeting& meeting : classes.meetingsOf(known.id)) { // the latest comes first
+            std::vector<Meeting>& ofDay = m_meetings[{known.id, meeting.day}];
+            ofDay.insert(ofDay.begin(), meeting);
         }
     }
 }
@@ -86,7 +88,7 @@ Result<ExerciseId> ImportContext::exercise(std::string_view name, Side side, Amo
     if (!m_request.addExercises || name.empty()) {
         return refuse(FaultCode::UnknownExercise, {excerpt(name)});
     }
-    const auto checked = checkText(name, kLongestName);
+    const auto checked = checkName(name, kLongestName);
     if (!checked) {
         return tl::unexpected(checked.error());
     }
@@ -177,11 +179,19 @@ MeetingId ImportContext::meeting(ClassId groupClass, Day day, std::optional<Time
     return id;
 }
 
+std::span<const Meeting> ImportContext::meetingsOf(ClassId groupClass, Day day) const
+{
+    const auto known = m_meetings.find({groupClass, day});
+    return known == m_meetings.end() ? std::span<const Meeting>() : known->second;
+}
+
 void ImportContext::noteCame(MeetingId meeting, MemberId member)
 {
-    if (!m_came.emplace(meeting, member).second) {
+    // Rows of one person in one meeting mostly stand together.
+    if (m_lastCame == std::pair(meeting, member) || !m_came.emplace(meeting, member).second) {
         return;
     }
+    m_lastCame = {meeting, member};
     Binder(m_insertCame).add(meeting).add(member).add(m_scope.import());
     m_insertCame.exec();
     m_insertCame.reset();

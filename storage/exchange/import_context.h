@@ -6,12 +6,14 @@
 #include "core/testing/trial.h"
 #include "storage/class_store.h"
 #include "storage/exchange/import.h"
-#include "storage/rows.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
 
 #include <array>
 #include <map>
 #include <optional>
 #include <set>
+#include <span>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -55,8 +57,11 @@ public:
     [[nodiscard]] Result<const TestKind*> test(std::string_view name, Side side);
 
     [[nodiscard]] ClassId groupClass(std::string_view name);
-    // Finds or makes the meeting; without a start, the first of that day.
+    // Finds or makes the meeting; without a start, the first of that day (one without a start
+    // before all).
     [[nodiscard]] MeetingId meeting(ClassId groupClass, Day day, std::optional<TimeOfDay> start);
+    // The class's meetings of that day known so far.
+    [[nodiscard]] std::span<const Meeting> meetingsOf(ClassId groupClass, Day day) const;
     // A person with a set in a meeting came to it.
     void noteCame(MeetingId meeting, MemberId member);
 
@@ -80,6 +85,7 @@ private:
     ByText<ClassId> m_classes;
     std::map<std::pair<ClassId, Day>, std::vector<Meeting>> m_meetings;
     std::set<std::pair<MeetingId, MemberId>> m_came;
+    std::pair<MeetingId, MemberId> m_lastCame;
     SQLite::Statement m_insertCame;
 };
 

@@ -12,21 +12,21 @@ namespace levelbar::storage {
 
 namespace {
 
-constexpr std::array<std::string_view, 12> kColumns = {"member_id",
-                                                       "name",
-                                                       "sex",
-                                                       "birth_date",
-                                                       "height_cm",
-                                                       "body_mass_kg",
-                                                       "dominant_side",
-                                                       "level",
-                                                       "goal",
-                                                       "group",
-                                                       "classes",
-                                                       "note"};
-constexpr std::array<std::string_view, 1> kNeeded = {"member_id"};
+constexpr std::array<std::string_view, 12> kMemberColumns = {"member_id",
+                                                             "name",
+                                                             "sex",
+                                                             "birth_date",
+                                                             "height_cm",
+                                                             "body_mass_kg",
+                                                             "dominant_side",
+                                                             "level",
+                                                             "goal",
+                                                             "group",
+                                                             "classes",
+                                                             "note"};
+constexpr std::array<std::string_view, 1> kMemberNeeded = {"member_id"};
 
-constexpr int kLongestName = 200;
+constexpr int kLongestMemberText = 200;
 constexpr int kLongestNote = 10000;
 constexpr std::int64_t kShortest = 5000; // tenths of a millimetre: 50 cm
 constexpr std::int64_t kTallest = 26000;
@@ -113,7 +113,7 @@ public:
 
     void run()
     {
-        m_file.read(kColumns, kNeeded, [this] { takeRecord(); });
+        m_file.read(kMemberColumns, kMemberNeeded, [this] { takeRecord(); });
     }
 
 private:
@@ -139,7 +139,7 @@ private:
         takeCells(member, id.has_value());
         const std::vector<std::string> classes = parted(m_file.cell("classes"));
         for (const std::string& name : classes) {
-            m_file.take("classes", checkText(name, kLongestName));
+            m_file.take("classes", checkName(name, kLongestMemberText));
         }
         if (m_file.faults() == faultsBefore) {
             apply(member, stored, id, classes);
@@ -158,13 +158,13 @@ private:
     void takeParsed(std::string_view column,
                     T& target,
                     bool isStored,
-                    const std::string& text,
+                    std::string_view text,
                     const Parse& parse)
     {
         if (text.empty()) {
             return;
         }
-        auto parsed = parse(std::string_view(text));
+        auto parsed = parse(text);
         if (!parsed) {
             m_file.refuse(column, parsed.error());
             return;
@@ -179,17 +179,20 @@ private:
     }
 
     // Text keeps its commas, whatever the file's decimal mark.
-    void takeText(std::string_view column, std::string& target, bool isStored, int longest)
+    void takeText(std::string_view column,
+                  std::string& target,
+                  bool isStored,
+                  Result<std::string> (*check)(std::string_view, int),
+                  int longest)
     {
-        takeParsed(
-            column, target, isStored, std::string(m_file.cell(column)), [longest](auto text) {
-                return checkText(text, longest);
-            });
+        takeParsed(column, target, isStored, m_file.cell(column), [&](std::string_view text) {
+            return check(text, longest);
+        });
     }
 
     void takeCells(Member& member, bool isStored)
     {
-        takeText("name", member.name, isStored, kLongestName);
+        takeText("name", member.name, isStored, &checkName, kLongestMemberText);
         takeCell("sex", member.sex, isStored, &parseSex);
         takeCell("birth_date", member.birthDate, isStored, &parseDay);
         takeCell("height_cm", member.statureTenthMillimetres, isStored, [](std::string_view text) {
@@ -206,8 +209,8 @@ private:
         takeCell("dominant_side", member.dominantSide, isStored, &parseDominant);
         takeCell("level", member.experience, isStored, &parseExperience);
         takeCell("goal", member.goal, isStored, &parseGoal);
-        takeText("group", member.group, isStored, kLongestName);
-        takeText("note", member.note, isStored, kLongestNote);
+        takeText("group", member.group, isStored, &checkName, kLongestMemberText);
+        takeText("note", member.note, isStored, &checkText, kLongestNote);
     }
 
     void apply(Member& member,

@@ -5,33 +5,61 @@
 #include "storage/done_set_row.h"
 #include "storage/exchange/import_context.h"
 #include "storage/exchange/import_rows.h"
+#include "storage/exchange/key_lines.h"
 #include "storage/set_store.h"
 #include "storage/sqlite_errors.h"
 
 #include <sqlite3.h>
 
+#include <algorithm>
+
 namespace levelbar::storage {
 
 namespace {
 
-constexpr std::array<std::string_view, 25> kColumns = {
+constexpr std::array<std::string_view, 27> kSetColumns = {
     "date",      "member_id", "exercise", "set",       "side",        "load",   "unit",
     "reps",      "rir",       "class",    "order",     "seconds",     "metres", "known",
     "kind",      "stopped",   "clean",    "hook_hole", "bench_angle", "pain",   "pain_area",
-    "pain_side", "start",     "keyed_at", "keyed_by"};
-constexpr std::array<std::string_view, 4> kNeeded = {"date", "member_id", "exercise", "set"};
+    "pain_side", "start",     "keyed_at", "keyed_by",  "note",        "easy"};
+
+// Their places in it.
+enum Column : std::size_t {
+    DateCell,
+    MemberIdCell,
+    ExerciseCell,
+    SetCell,
+    SideCell,
+    LoadCell,
+    UnitCell,
+    RepsCell,
+    RirCell,
+    ClassCell,
+    OrderCell,
+    SecondsCell,
+    MetresCell,
+    KnownCell,
+    KindCell,
+    StoppedCell,
+    CleanCell,
+    HookHoleCell,
+    BenchAngleCell,
+    PainCell,
+    PainAreaCell,
+    PainSideCell,
+    StartCell,
+    KeyedAtCell,
+    KeyedByCell,
+    NoteCell,
+    EasyCell,
+};
+
+constexpr std::array<std::string_view, 4> kSetNeeded = {"date", "member_id", "exercise", "set"};
 
 constexpr std::int64_t kMostTenths = 1'000'000; // 100,000 seconds or metres
 constexpr int kLongestWord = 100;
-constexpr int kLongestNote = 10000;
-
-Result<bool> parseYesNo(std::string_view text)
-{
-    if (text == "yes" || text == "no") {
-        return text == "yes";
-    }
-    return refuse(FaultCode::NotOneOf, {excerpt(text), "yes, no"});
-}
+constexpr int kLongestClass = 200; // as in members.csv
+constexpr int kLongestSetNote = 10000;
 
 auto whole(int lowest, int highest)
 {
@@ -49,22 +77,6 @@ Result<int> parseTenths(std::string_view text)
     });
 }
 
-struct KeyHash {
-    std::size_t operator()(const SetKey& key) const
-    {
-        std::size_t hash = 0;
-        for (const std::int64_t part : {key.member.value,
-                                        key.exercise.value,
-                                        static_cast<std::int64_t>(key.side),
-                                        std::int64_t{key.day.sinceEpoch},
-                                        std::int64_t{key.number}}) {
-            hash ^= std::hash<std::int64_t>{}(part) + 0x9E3779B97F4A7C15ULL + (hash << 6U) +
-                    (hash >> 2U);
-        }
-        return hash;
-    }
-};
-
 class SetImport {
 public:
     SetImport(ImportContext& context, const ImportSource& source)
@@ -76,9 +88,7 @@ public:
 
     void run()
     {
-        std::vector<std::string_view> known(kColumns.begin(), kColumns.end());
-        known.push_back("note");
-        m_file.read(known, kNeeded, [this] { takeRecord(); });
+        m_file.read(kSetColumns, kSetNeeded, [this] { takeRecord(); });
         m_context.finishExercises();
     }
 
@@ -93,9 +103,8 @@ private:
         if (m_file.faults() != faultsBefore) {
             return;
         }
-        const auto [seen, isNew] = m_lines.emplace(keyOf(set), m_file.line());
-        if (!isNew) {
-            m_file.refuse({}, {FaultCode::RepeatedKey, {std::to_string(seen->second)}});
+        if (const auto seen = m_lines.noteFirst(keyOf(set), m_file.line())) {
+            m_file.refuse(std::string_view(), {FaultCode::RepeatedKey, {std::to_string(*seen)}});
             return;
         }
         takeMeeting(set);
@@ -103,13 +112,13 @@ private:
     }
 
     template <typename T, typename Parse>
-    void maybe(std::string_view column, std::optional<T>& target, const Parse& parse)
+    void maybe(Column column, std::optional<T>& target, const Parse& parse)
     {
-        const std::string text = m_file.numberCell(column);
+        const std::string_view text = m_file.numberCell(column);
         if (text.empty()) {
             return;
         }
-        auto value = parse(std::string_view(text));
+        auto value = parse(text);
         if (value) {
             target = std::move(*value);
         } else {
@@ -120,95 +129,121 @@ private:
     void takeIdentity(DoneSet& set)
     {
         PerformedSet& performed = set.performed;
-        if (const auto day = m_file.take("date", parseDay(m_file.cell("date")))) {
+        if (const auto day = m_file.take(DateCell, parseDay(m_file.cell(DateCell)))) {
             performed.day = *day;
         }
-        const std::string_view code = m_file.cell("member_id");
+        const std::string_view code = m_file.cell(MemberIdCell);
         if (const auto member = m_context.member(code)) {
             set.member = *member;
         } else {
-            m_file.refuse("member_id", {FaultCode::UnknownMember, {excerpt(code)}});
+            m_file.refuse(MemberIdCell, {FaultCode::UnknownMember, {excerpt(code)}});
         }
-        m_file.takeOr("side", set.side, Side::Both, &parseSide);
-        if (const auto number = m_file.take("set", whole(1, 999)(m_file.cell("set")))) {
+        m_file.takeOr(SideCell, set.side, Side::Both, &parseSide);
+        if (const auto number = m_file.take(SetCell, whole(1, 999)(m_file.cell(SetCell)))) {
             performed.number = *number;
         }
         AmountKind amount = AmountKind::Reps;
-        if (m_file.cell("reps").empty()) {
-            amount = m_file.cell("seconds").empty() ? AmountKind::Metres : AmountKind::Seconds;
+        if (m_file.cell(RepsCell).empty()) {
+            amount = m_file.cell(SecondsCell).empty() ? AmountKind::Metres : AmountKind::Seconds;
         }
-        const auto exercise =
-            m_file.take("exercise", m_context.exercise(m_file.cell("exercise"), set.side, amount));
+        const auto exercise = m_file.take(
+            ExerciseCell, m_context.exercise(m_file.cell(ExerciseCell), set.side, amount));
         set.exercise = exercise.value_or(ExerciseId{});
     }
 
     void takeEffort(PerformedSet& performed)
     {
-        maybe("reps", performed.reps, whole(0, 200));
-        maybe("seconds", performed.secondsTenths, &parseTenths);
-        maybe("metres", performed.metresTenths, &parseTenths);
-        if (m_file.cell("reps").empty() && m_file.cell("seconds").empty() &&
-            m_file.cell("metres").empty()) {
-            m_file.refuse("reps", {FaultCode::NeedsAmount, {}});
+        maybe(RepsCell, performed.reps, whole(0, 200));
+        maybe(SecondsCell, performed.secondsTenths, &parseTenths);
+        maybe(MetresCell, performed.metresTenths, &parseTenths);
+        if (m_file.cell(RepsCell).empty() && m_file.cell(SecondsCell).empty() &&
+            m_file.cell(MetresCell).empty()) {
+            m_file.refuse(RepsCell, {FaultCode::NeedsAmount, {}});
         }
         MassUnit unit = MassUnit::Kilogram;
-        m_file.takeOr("unit", unit, MassUnit::Kilogram, &parseMassUnit);
+        m_file.takeOr(UnitCell, unit, MassUnit::Kilogram, &parseMassUnit);
         performed.load = Mass::ofThousandths(0, unit);
         std::optional<Mass> load;
-        maybe("load", load, [unit](std::string_view text) { return parseMass(text, unit); });
+        maybe(LoadCell, load, [unit](std::string_view text) { return parseMass(text, unit); });
         performed.load = load.value_or(performed.load);
-        maybe("rir", performed.reserve, &parseReserve);
-        m_file.takeOr("known", performed.known, HowKnown::Counted, &parseHowKnown);
-        m_file.takeOr("kind", performed.kind, SetKind::Work, &parseSetKind);
-        maybe("stopped", performed.stopped, &parseStopReason);
-        maybe("clean", performed.isClean, &parseYesNo);
-        maybe("pain", performed.pain, whole(0, 10));
+        maybe(RirCell, performed.reserve, &parseReserve);
+        m_file.takeOr(KnownCell, performed.known, HowKnown::Counted, &parseHowKnown);
+        m_file.takeOr(KindCell, performed.kind, SetKind::Work, &parseSetKind);
+        maybe(StoppedCell, performed.stopped, &parseStopReason);
+        maybe(CleanCell, performed.isClean, &parseYesNo);
+        maybe(PainCell, performed.pain, whole(0, 10));
         std::optional<int> order;
-        maybe("order", order, whole(0, 9999));
+        maybe(OrderCell, order, whole(0, 9999));
         performed.order = order.value_or(0);
+        m_file.takeOr(EasyCell, performed.isAtLeast, false, &parseYesNo);
     }
 
     void takeContext(DoneSet& set)
     {
-        maybe("hook_hole", set.hookHole, whole(1, 99));
-        maybe("bench_angle", set.benchAngle, whole(-45, 90));
-        maybe("pain_side", set.painSide, &parseSide);
-        maybe("keyed_at", set.keyedAt, &parseMoment);
-        const auto words = [&](std::string_view column, std::string& target, int longest) {
+        maybe(HookHoleCell, set.hookHole, whole(1, 99));
+        maybe(BenchAngleCell, set.benchAngle, whole(-45, 90));
+        maybe(PainSideCell, set.painSide, &parseSide);
+        maybe(KeyedAtCell, set.keyedAt, &parseMoment);
+        const auto word = [&](Column column, std::string& target, int longest) {
             m_file.takeOr(column, target, std::string(), [longest](std::string_view text) {
-                return checkText(text, longest);
+                return checkName(text, longest);
             });
         };
-        words("pain_area", set.painArea, kLongestWord);
-        words("keyed_by", set.keyedBy, kLongestWord);
-        words("note", set.note, kLongestNote);
+        word(PainAreaCell, set.painArea, kLongestWord);
+        word(KeyedByCell, set.keyedBy, kLongestWord);
+        m_file.takeOr(NoteCell, set.note, std::string(), [](std::string_view text) {
+            return checkText(text, kLongestSetNote);
+        });
         m_start.reset();
-        maybe("start", m_start, &parseTimeOfDay);
+        maybe(StartCell, m_start, &parseTimeOfDay);
         m_class.clear();
-        words("class", m_class, kLongestWord);
+        word(ClassCell, m_class, kLongestClass);
         if (m_start && m_class.empty()) {
-            m_file.refuse("class", {FaultCode::Empty, {}});
+            m_file.refuse(ClassCell, {FaultCode::Empty, {}});
         }
     }
 
     void takeMeeting(DoneSet& set)
     {
-        if (!m_class.empty()) {
-            set.meeting =
-                m_context.meeting(m_context.groupClass(m_class), set.performed.day, m_start);
-            m_context.noteCame(*set.meeting, set.member);
+        if (m_class.empty()) {
+            return;
         }
+        const ClassId groupClass = m_context.groupClass(m_class);
+        set.meeting = m_start ? std::nullopt : storedMeeting(set, groupClass);
+        if (!set.meeting) {
+            set.meeting = m_context.meeting(groupClass, set.performed.day, m_start);
+        }
+        m_context.noteCame(*set.meeting, set.member);
+    }
+
+    // Where a class meets twice on a day, a row without a start means the meeting in which the set
+    // stands already.
+    std::optional<MeetingId> storedMeeting(const DoneSet& set, ClassId groupClass) const
+    {
+        const auto meetings = m_context.meetingsOf(groupClass, set.performed.day);
+        if (meetings.size() < 2) {
+            return std::nullopt;
+        }
+        const auto stored = SetStore(m_context.scope().logbook()).find(keyOf(set));
+        const bool isOne =
+            stored && std::any_of(meetings.begin(), meetings.end(), [&](const Meeting& meeting) {
+                return stored->meeting == meeting.id;
+            });
+        return isOne ? stored->meeting : std::nullopt;
     }
 
     void apply(const DoneSet& set)
     {
         bindDoneSet(m_insert, set, m_context.scope().import());
         const int code = m_insert.tryExecuteStep();
+        if (code == SQLITE_DONE) {
+            m_insert.tryReset();
+            ++m_context.report().sets.added;
+            return;
+        }
         const int extended = m_context.scope().logbook().database().getExtendedErrorCode();
         m_insert.tryReset();
-        if (code == SQLITE_DONE) {
-            ++m_context.report().sets.added;
-        } else if (extended == SQLITE_CONSTRAINT_PRIMARYKEY) {
+        if (extended == SQLITE_CONSTRAINT_PRIMARYKEY) {
             meetStored(set);
         } else {
             throw SQLite::Exception(m_context.scope().logbook().database().getHandle(), code);
@@ -260,6 +295,7 @@ private:
         keep("keyed_at", set.keyedAt, stored.keyedAt);
         keep("keyed_by", set.keyedBy, stored.keyedBy);
         keep("note", set.note, stored.note);
+        keep("easy", now.isAtLeast, was.isAtLeast);
     }
 
     // Names the first column that differs.
@@ -297,7 +333,7 @@ private:
     ImportContext& m_context;
     ImportFile m_file;
     SQLite::Statement m_insert;
-    std::unordered_map<SetKey, int, KeyHash> m_lines; // where each key stood first
+    KeyLines m_lines;
     std::string m_class;
     std::optional<TimeOfDay> m_start;
 };

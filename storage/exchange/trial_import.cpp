@@ -12,20 +12,12 @@ namespace levelbar::storage {
 
 namespace {
 
-constexpr std::array<std::string_view, 9> kColumns = {
+constexpr std::array<std::string_view, 9> kTrialColumns = {
     "date", "member_id", "test", "side", "trial", "value", "unit", "valid", "note"};
-constexpr std::array<std::string_view, 4> kNeeded = {"date", "member_id", "test", "value"};
+constexpr std::array<std::string_view, 4> kTrialNeeded = {"date", "member_id", "test", "value"};
 
 constexpr int kDecimals = 3;
-constexpr int kLongestNote = 10000;
-
-Result<bool> parseYesNo(std::string_view text)
-{
-    if (text == "yes" || text == "no") {
-        return text == "yes";
-    }
-    return refuse(FaultCode::NotOneOf, {excerpt(text), "yes, no"});
-}
+constexpr int kLongestTrialNote = 10000;
 
 class TrialImport {
 public:
@@ -37,7 +29,7 @@ public:
 
     void run()
     {
-        m_file.read(kColumns, kNeeded, [this] { takeRecord(); });
+        m_file.read(kTrialColumns, kTrialNeeded, [this] { takeRecord(); });
         m_context.finishExercises();
     }
 
@@ -61,7 +53,7 @@ private:
         });
         m_file.takeOr("valid", trial.isValid, true, &parseYesNo);
         m_file.takeOr("note", trial.note, std::string(), [](std::string_view text) {
-            return checkText(text, kLongestNote);
+            return checkText(text, kLongestTrialNote);
         });
         const auto test = m_file.take("test", m_context.test(m_file.cell("test"), trial.side));
         if (test) {
@@ -109,7 +101,8 @@ private:
         const auto key = std::tuple(trial.member, trial.test, trial.side, trial.day, trial.number);
         const auto [seen, isNew] = m_lines.emplace(key, m_file.line());
         if (!isNew) {
-            m_file.refuse({}, {FaultCode::RepeatedKey, {std::to_string(seen->second)}});
+            m_file.refuse(std::string_view(),
+                          {FaultCode::RepeatedKey, {std::to_string(seen->second)}});
             return;
         }
         ImportCounts& counts = m_context.report().tests;

@@ -3,110 +3,16 @@
 #pragma once
 
 #include "core/base/day.h"
-#include "core/base/id.h"
 #include "core/base/mass.h"
-#include "core/base/side.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
-#include <array>
 #include <cstdint>
 #include <optional>
-#include <random>
 #include <string>
 
-// How core's values become columns and come back; inside storage only.
+// How columns become core's values again; inside storage only.
 namespace levelbar::storage {
-
-template <typename T> std::int64_t columnOf(Id<T> id)
-{
-    return id.value;
-}
-
-inline std::int64_t columnOf(Day day)
-{
-    return day.sinceEpoch;
-}
-
-inline std::int64_t columnOf(Moment moment)
-{
-    return moment.milliseconds;
-}
-
-inline std::int64_t columnOf(int value)
-{
-    return value;
-}
-
-inline std::int64_t columnOf(std::int64_t value)
-{
-    return value;
-}
-
-inline std::int64_t columnOf(bool value)
-{
-    return value ? 1 : 0;
-}
-
-template <typename T>
-
-requires std::is_enum_v<T> std::int64_t columnOf(T value)
-{
-    return static_cast<std::int64_t>(value);
-}
-
-// Binds values one after the other, empty optionals as NULL.
-class Binder {
-public:
-    explicit Binder(SQLite::Statement& statement)
-        : m_statement(statement)
-    {
-    }
-
-    template <typename T> Binder& add(const T& value)
-    {
-        m_statement.bind(++m_place, columnOf(value));
-        return *this;
-    }
-
-    template <typename T> Binder& add(const std::optional<T>& value)
-    {
-        ++m_place;
-        if (value) {
-            m_statement.bind(m_place, columnOf(*value));
-        } else {
-            m_statement.bind(m_place);
-        }
-        return *this;
-    }
-
-    Binder& add(const std::string& value)
-    {
-        m_statement.bind(++m_place, value);
-        return *this;
-    }
-
-    Binder& addReal(const std::optional<double>& value)
-    {
-        ++m_place;
-        if (value) {
-            m_statement.bind(m_place, *value);
-        } else {
-            m_statement.bind(m_place);
-        }
-        return *this;
-    }
-
-    Binder& addBytes(const std::array<unsigned char, 16>& bytes)
-    {
-        m_statement.bind(++m_place, bytes.data(), static_cast<int>(bytes.size()));
-        return *this;
-    }
-
-private:
-    SQLite::Statement& m_statement;
-    int m_place = 0;
-};
 
 // Reads columns one after the other.
 class Columns {
@@ -183,16 +89,5 @@ private:
     SQLite::Statement& m_statement;
     int m_place;
 };
-
-// A random 128-bit id, so that rows of two logbooks can be told apart. Ids are not secrets.
-inline std::array<unsigned char, 16> randomUid()
-{
-    thread_local std::random_device source;
-    std::array<unsigned char, 16> bytes{};
-    for (unsigned char& byte : bytes) {
-        byte = static_cast<unsigned char>(source() & 0xFFU);
-    }
-    return bytes;
-}
 
 } // namespace levelbar::storage
