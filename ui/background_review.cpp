@@ -4,6 +4,7 @@
 
 #include "storage/history_reader.h"
 #include "storage/library_store.h"
+#include "storage/side_store.h"
 #include "storage/store_error.h"
 #include "ui/change_notifier.h"
 
@@ -23,18 +24,21 @@ reviewRoster(const storage::Logbook& logbook, Day today, const std::function<boo
 {
     auto roster = std::make_shared<ReviewedRoster>();
     roster->library = storage::LibraryStore(logbook).all();
-    Reviewer reviewer(roster->library, today);
+    Reviewer reviewer(roster->library, today, storage::SideStore(logbook).reviewSettings());
+    DayFactsReader facts(logbook, roster->library, today);
     try {
         storage::forEachHistory(logbook, [&](MemberHistory& history) {
             if (!goesOn()) {
                 throw Overtaken{};
             }
             reviewer.add(history);
+            facts.add(history);
         });
     } catch (const Overtaken&) {
         return nullptr;
     }
     roster->review = reviewer.finish();
+    roster->facts = facts.finish(roster->review);
     return roster;
 }
 

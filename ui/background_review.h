@@ -5,6 +5,7 @@
 #include "core/review/review.h"
 #include "storage/logbook.h"
 #include "ui/clock.h"
+#include "ui/today/day_facts.h"
 
 #include <QObject>
 #include <QThread>
@@ -19,10 +20,11 @@ namespace levelbar::ui {
 
 class ChangeNotifier;
 
-// A review with the library it speaks about. Shared and never changed.
+// A review with the library it speaks about and the facts of the day. Shared and never changed.
 struct ReviewedRoster {
     Library library;
     Review review;
+    DayFacts facts;
 };
 
 using ReviewedRosterPointer = std::shared_ptr<const ReviewedRoster>;

@@ -3,12 +3,20 @@
 #include "ui/main_window.h"
 
 #include "storage/action.h"
+#include "ui/action_words.h"
+#include "ui/emergency/emergency_window.h"
+#include "ui/exercises/exercise_page.h"
 #include "ui/floor/floor_page.h"
+#include "ui/gym/gym_page.h"
 #include "ui/pages/member_page.h"
 #include "ui/pages/roster_page.h"
 #include "ui/pages/sides_page.h"
 #include "ui/perform.h"
+#include "ui/plan/plan_page.h"
 #include "ui/rail_icon.h"
+#include "ui/report/report_page.h"
+#include "ui/timetable/timetable_page.h"
+#include "ui/today/today_page.h"
 #include "ui/words.h"
 
 #include <QButtonGroup>
@@ -29,31 +37,6 @@ namespace {
 constexpr int kRailWidth = 104;
 constexpr const char* kGeometrySetting = "window/geometry";
 
-QString actionWords(storage::ActionKind kind)
-{
-    switch (kind) {
-    case storage::ActionKind::LogSet:
-        return MainWindow::tr("a logged set");
-    case storage::ActionKind::CorrectSet:
-        return MainWindow::tr("a corrected set");
-    case storage::ActionKind::MarkAttendance:
-        return MainWindow::tr("who came");
-    case storage::ActionKind::PlanMeeting:
-        return MainWindow::tr("a planned load");
-    case storage::ActionKind::EditTemplate:
-        return MainWindow::tr("the exercises of a class");
-    case storage::ActionKind::OpenMeeting:
-        return MainWindow::tr("a new class");
-    case storage::ActionKind::AddMember:
-        return MainWindow::tr("a new person");
-    case storage::ActionKind::EditMember:
-        return MainWindow::tr("a person's details");
-    case storage::ActionKind::TakeBack:
-        break;
-    }
-    return MainWindow::tr("a change");
-}
-
 } // namespace
 
 MainWindow::MainWindow(Workspace& workspace, QWidget* parent)
@@ -63,17 +46,30 @@ MainWindow::MainWindow(Workspace& workspace, QWidget* parent)
     , m_pages(new QStackedWidget(this))
     , m_rail(new QButtonGroup(this))
     , m_line(new QLabel(this))
+    , m_today(new TodayPage(workspace, m_review, this))
     , m_roster(new RosterPage(workspace, m_review, this))
     , m_floor(new FloorPage(workspace, this))
-    , m_sides(new SidesPage(m_review, this))
+    , m_sides(new SidesPage(workspace, m_review, this))
+    , m_exercises(new ExercisePage(workspace, this))
+    , m_gym(new GymPage(workspace, this))
+    , m_reports(new ReportPage(workspace, m_review, this))
+    , m_timetable(new TimetablePage(workspace, this))
+    , m_plan(new PlanPage(workspace, &chooseFileToSave, this))
     , m_person(new MemberPage(workspace, m_review, this))
+    , m_emergency(new EmergencyWindow(workspace, &chooseFileToSave, this))
 {
     setObjectName(QStringLiteral("mainWindow"));
     const QString file = QString::fromStdString(workspace.logbook.path().filename().string());
     setWindowTitle(file.isEmpty() ? tr("Levelbar") : tr("%1 – Levelbar").arg(file));
-    for (QWidget* page : {static_cast<QWidget*>(m_roster),
+    for (QWidget* page : {static_cast<QWidget*>(m_today),
+                          static_cast<QWidget*>(m_roster),
+                          static_cast<QWidget*>(m_timetable),
                           static_cast<QWidget*>(m_floor),
+                          static_cast<QWidget*>(m_plan),
                           static_cast<QWidget*>(m_sides),
+                          static_cast<QWidget*>(m_exercises),
+                          static_cast<QWidget*>(m_gym),
+                          static_cast<QWidget*>(m_reports),
                           static_cast<QWidget*>(m_person)}) {
         m_pages->addWidget(page);
     }
@@ -95,10 +91,33 @@ MainWindow::MainWindow(Workspace& workspace, QWidget* parent)
     statusBar()->addWidget(m_line, 1);
     statusBar()->setSizeGripEnabled(false);
 
-    connect(m_roster, &RosterPage::opened, this, &MainWindow::openMember);
-    connect(m_sides, &SidesPage::opened, this, &MainWindow::openMember);
+    connectPages();
+    makeShortcuts();
+    paintIcons();
+    restoreWindow();
+    goTo(Today);
+    m_review.request();
+}
+
+void MainWindow::connectPages()
+{
+    connect(m_today, &TodayPage::opened, this, &MainWindow::openMember);
+    connect(m_roster, &RosterPage::opened, this, [this](MemberId member) { openMember(member); });
+    connect(m_sides, &SidesPage::opened, this, [this](MemberId member) {
+        openMember(member);
+        m_person->showSidesPicture();
+    });
     connect(m_person, &MemberPage::left, this, [this] { goTo(m_before); });
+    connect(&m_review, &BackgroundReview::ready, m_floor, &FloorPage::setRoster);
+    connect(m_person, &MemberPage::printWanted, this, [this](MemberId member) {
+        goTo(Reports);
+        m_reports->openPerson(member);
+    });
     connect(&m_review, &BackgroundReview::failed, this, &MainWindow::tell);
+}
+
+void MainWindow::makeShortcuts()
+{
     auto* back = new QShortcut(QKeySequence::Undo, this);
     connect(back, &QShortcut::activated, this, &MainWindow::takeBackLast);
     auto* again = new QShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), this);
@@ -108,10 +127,10 @@ MainWindow::MainWindow(Workspace& workspace, QWidget* parent)
         goTo(People);
         m_roster->focusFilter();
     });
-    paintIcons();
-    restoreWindow();
-    goTo(People);
-    m_review.request();
+    // From every window of the program, the wall's too.
+    auto* emergency = new QShortcut(QKeySequence(Qt::Key_F12), this);
+    emergency->setContext(Qt::ApplicationShortcut);
+    connect(emergency, &QShortcut::activated, this, &MainWindow::openEmergency);
 }
 
 MainWindow::~MainWindow()
@@ -124,18 +143,33 @@ void MainWindow::makeRail(QVBoxLayout* rail)
     rail->setContentsMargins(6, 14, 6, 6);
     rail->setSpacing(6);
     m_rail->setExclusive(true);
-    addPlace(rail, People, tr("People"), Qt::Key_1);
-    addPlace(rail, Floor, tr("Floor"), Qt::Key_2);
-    addPlace(rail, Sides, tr("Sides"), Qt::Key_3);
+    addPlace(rail, Today, tr("Today"), Qt::Key_1);
+    addPlace(rail, People, tr("People"), Qt::Key_2);
+    addPlace(rail, Timetable, tr("Timetable"), Qt::Key_3);
+    addPlace(rail, Floor, tr("Floor"), Qt::Key_4);
+    addPlace(rail, Plan, tr("Plan"), Qt::Key_5);
+    addPlace(rail, Sides, tr("Sides"), Qt::Key_6);
+    addPlace(rail, Exercises, tr("Exercises"), Qt::Key_7);
+    addPlace(rail, Gym, tr("Gym"), Qt::Key_8);
+    addPlace(rail, Reports, tr("Reports"), Qt::Key_9);
     rail->addStretch(1);
-    auto* back = new QToolButton(this);
-    back->setObjectName(QStringLiteral("takeBackButton"));
-    back->setText(tr("Take back"));
+    QToolButton* emergency = addButton(rail, "emergencyButton", tr("Emergency"));
+    emergency->setToolTip(tr("What to say on the telephone, and whom to call (F12)"));
+    connect(emergency, &QToolButton::clicked, this, &MainWindow::openEmergency);
+    QToolButton* back = addButton(rail, "takeBackButton", tr("Take back"));
     back->setToolTip(tr("Takes back the last change (Ctrl+Z); Ctrl+Shift+Z does it again"));
-    back->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    back->setMinimumHeight(40);
-    rail->addWidget(back);
     connect(back, &QToolButton::clicked, this, &MainWindow::takeBackLast);
+}
+
+QToolButton* MainWindow::addButton(QVBoxLayout* rail, const char* name, const QString& label)
+{
+    auto* button = new QToolButton(this);
+    button->setObjectName(QLatin1String(name));
+    button->setText(label);
+    button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    button->setMinimumHeight(34);
+    rail->addWidget(button);
+    return button;
 }
 
 void MainWindow::addPlace(QVBoxLayout* rail, Page page, const QString& label, int key)
@@ -145,11 +179,11 @@ void MainWindow::addPlace(QVBoxLayout* rail, Page page, const QString& label, in
     button->setAccessibleName(label);
     button->setText(label);
     button->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
-    button->setIconSize(QSize(30, 30));
+    button->setIconSize(QSize(28, 28));
     button->setCheckable(true);
     button->setAutoRaise(true);
     button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    button->setMinimumHeight(68);
+    button->setMinimumHeight(62); // nine of them and two buttons fit a height of 768
     button->setToolTip(tr("%1 (Ctrl+%2)").arg(label).arg(QChar(key)));
     m_rail->addButton(button, page);
     rail->addWidget(button);
@@ -161,9 +195,15 @@ void MainWindow::addPlace(QVBoxLayout* rail, Page page, const QString& label, in
 void MainWindow::paintIcons()
 {
     const QColor ink = palette().color(QPalette::ButtonText);
+    m_rail->button(Today)->setIcon(railIcon(RailIcon::Today, ink));
     m_rail->button(People)->setIcon(railIcon(RailIcon::People, ink));
     m_rail->button(Floor)->setIcon(railIcon(RailIcon::Floor, ink));
     m_rail->button(Sides)->setIcon(railIcon(RailIcon::Sides, ink));
+    m_rail->button(Exercises)->setIcon(railIcon(RailIcon::Exercises, ink));
+    m_rail->button(Gym)->setIcon(railIcon(RailIcon::Gym, ink));
+    m_rail->button(Timetable)->setIcon(railIcon(RailIcon::Timetable, ink));
+    m_rail->button(Plan)->setIcon(railIcon(RailIcon::Plan, ink));
+    m_rail->button(Reports)->setIcon(railIcon(RailIcon::Reports, ink));
 }
 
 void MainWindow::restoreWindow()
@@ -189,13 +229,14 @@ void MainWindow::goTo(Page page)
     m_pages->currentWidget()->setFocus(Qt::OtherFocusReason);
 }
 
-void MainWindow::openMember(MemberId member)
+void MainWindow::openMember(MemberId member, ExerciseId exercise)
 {
     if (page() != Person) {
         m_before = page();
     }
     goTo(Person);
-    m_person->open(member);
+    m_person->setBack(m_rail->button(m_before)->text());
+    m_person->open(member, exercise);
 }
 
 void MainWindow::reverse(ActionId action, const QString& verb)
@@ -242,6 +283,13 @@ void MainWindow::doAgain()
             tell(tr("There is nothing to do again."));
         }
     });
+}
+
+void MainWindow::openEmergency()
+{
+    m_emergency->open(page() == Person  ? m_person->member()
+                      : page() == Floor ? m_floor->memberUnderCursor()
+                                        : MemberId{});
 }
 
 void MainWindow::tell(const QString& sentence)

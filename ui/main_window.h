@@ -10,14 +10,22 @@
 class QButtonGroup;
 class QLabel;
 class QStackedWidget;
+class QToolButton;
 class QVBoxLayout;
 
 namespace levelbar::ui {
 
+class EmergencyWindow;
+class ExercisePage;
 class FloorPage;
+class GymPage;
 class MemberPage;
+class PlanPage;
+class ReportPage;
 class RosterPage;
 class SidesPage;
+class TimetablePage;
+class TodayPage;
 
 // The window: a rail of pages, the page, and one line that says what was last done. Pages own
 // what they do; the window knows only which one is in front, and taking back.
@@ -26,13 +34,13 @@ class MainWindow : public QMainWindow {
 
 public:
     // The places of the rail and of the page that opens from it.
-    enum Page { People, Floor, Sides, Person };
+    enum Page { Today, People, Timetable, Floor, Plan, Sides, Exercises, Gym, Reports, Person };
 
     explicit MainWindow(Workspace& workspace, QWidget* parent = nullptr);
     ~MainWindow() override;
 
     void goTo(Page page);
-    void openMember(MemberId member);
+    void openMember(MemberId member, ExerciseId exercise = {});
 
     [[nodiscard]] Page page() const;
 
@@ -43,12 +51,18 @@ public:
     void takeBackLast();
     void doAgain();
 
+    // What to say and whom to call, about whom the page in front is.
+    void openEmergency();
+
 protected:
     void changeEvent(QEvent* event) override;
 
 private:
     void makeRail(QVBoxLayout* rail);
+    QToolButton* addButton(QVBoxLayout* rail, const char* name, const QString& label);
     void addPlace(QVBoxLayout* rail, Page page, const QString& label, int key);
+    void connectPages();
+    void makeShortcuts();
     void paintIcons();
     void restoreWindow();
     void reverse(ActionId action, const QString& verb);
@@ -59,11 +73,18 @@ private:
     QStackedWidget* m_pages;
     QButtonGroup* m_rail;
     QLabel* m_line;
+    TodayPage* m_today;
     RosterPage* m_roster;
     FloorPage* m_floor;
     SidesPage* m_sides;
+    ExercisePage* m_exercises;
+    GymPage* m_gym;
+    ReportPage* m_reports;
+    TimetablePage* m_timetable;
+    PlanPage* m_plan;
     MemberPage* m_person;
-    Page m_before = People; // where the person's page was opened from
+    EmergencyWindow* m_emergency;
+    Page m_before = Today; // where the person's page was opened from
 };
 
 } // namespace levelbar::ui

@@ -6,7 +6,7 @@
 
 namespace levelbar::ui {
 
-enum class RailIcon { People, Floor, Sides };
+enum class RailIcon { Today, People, Timetable, Floor, Plan, Sides, Exercises, Gym, Reports };
 
 // Drawn, not loaded: plain shapes in the window's ink.
 [[nodiscard]] QIcon railIcon(RailIcon icon, const QColor& ink);

@@ -3,6 +3,8 @@
 #include "ui/words.h"
 
 #include <QCoreApplication>
+#include <QDate>
+#include <QLocale>
 
 namespace levelbar::ui {
 
@@ -18,6 +20,12 @@ QString filled(std::string_view text, const std::vector<std::string>& arguments)
 }
 
 } // namespace
+
+QString dayText(Day day)
+{
+    const CivilDate date = civilDate(day);
+    return QLocale().toString(QDate(date.year, date.month, date.day), QStringLiteral("d MMM yyyy"));
+}
 
 QString plain(std::string_view text)
 {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/day.h"
 #include "core/base/fault.h"
 #include "core/review/attention.h"
 #include "core/review/wording.h"
@@ -21,6 +22,9 @@ namespace levelbar::ui {
 
 // A single word of core's tables ("novice", "counted").
 [[nodiscard]] QString word(std::string_view text);
+
+// A day as a reader sees it, in the program's language: "3 Mar 2026".
+[[nodiscard]] QString dayText(Day day);
 
 // UTF-8 text that is data, never translated.
 [[nodiscard]] QString plain(std::string_view text);

@@ -5,7 +5,9 @@
 #include <QDate>
 #include <QLocale>
 
+#include <algorithm>
 #include <cmath>
+#include <vector>
 
 namespace levelbar::ui {
 
@@ -13,12 +15,35 @@ namespace {
 
 constexpr double kMillisecondsPerDay = 86'400'000.0;
 constexpr int kWeeksUpToDays = 70;
-constexpr int kMostLabels = 14;
+const QString kMonth = QStringLiteral("MMM");
+const QString kMonthOfYear = QStringLiteral("MMM '’'yy");
 
 QDate dateOf(Day day)
 {
     const CivilDate date = civilDate(day);
     return {date.year, date.month, date.day};
+}
+
+std::vector<Day> weekStarts(Day from, Day to)
+{
+    std::vector<Day> starts;
+    for (Day day = from; day <= to; day = day + 1) {
+        if (isoWeekday(day) == 1) {
+            starts.push_back(day);
+        }
+    }
+    return starts;
+}
+
+std::vector<Day> monthStarts(Day from, Day to)
+{
+    std::vector<Day> starts;
+    for (Day day = from; day <= to; day = day + 1) {
+        if (civilDate(day).day == 1) {
+            starts.push_back(day);
+        }
+    }
+    return starts;
 }
 
 } // namespace
@@ -33,34 +58,37 @@ Day dayAtPlace(double place)
     return Day{static_cast<std::int32_t>(std::lround(place / kMillisecondsPerDay))};
 }
 
+std::vector<CalendarLabel> calendarLabels(Day from, Day to, const QLocale& locale, std::size_t most)
+{
+    const bool isByWeek = to - from <= kWeeksUpToDays;
+    const std::vector<Day> starts = isByWeek ? weekStarts(from, to) : monthStarts(from, to);
+    const std::size_t room = std::max<std::size_t>(1, isByWeek ? most / 2 : most);
+    const std::size_t stride = std::max<std::size_t>(1, (starts.size() + room - 1) / room);
+    const bool spansYears = dateOf(from).year() != dateOf(to).year();
+    std::vector<CalendarLabel> labels;
+    for (std::size_t at = 0; at < starts.size(); at += stride) {
+        const QDate date = dateOf(starts[at]);
+        QString text = locale.toString(date, QStringLiteral("d MMM"));
+        if (!isByWeek) {
+            const bool saysYear = spansYears && (date.month() == 1 || at == 0);
+            text = locale.toString(date, saysYear ? kMonthOfYear : kMonth);
+        }
+        // A label may stand once only: the year keeps months of two years apart.
+        const bool isThere = std::any_of(
+            labels.begin(), labels.end(), [&](const auto& label) { return label.text == text; });
+        labels.push_back({starts[at], isThere ? locale.toString(date, kMonthOfYear) : text});
+    }
+    return labels;
+}
+
 void labelCalendar(QCategoryAxis& axis, Day from, Day to, const QLocale& locale)
 {
     for (const QString& label : axis.categoriesLabels()) {
         axis.remove(label);
     }
     axis.setLabelsPosition(QCategoryAxis::AxisLabelsPositionOnValue);
-    const bool isByWeek = to - from <= kWeeksUpToDays;
-    const int months = (to - from) / 30 + 1;
-    const int stride = isByWeek ? ((to - from) / 7 > kMostLabels / 2 ? 2 : 1)
-                                : std::max(1, (months + kMostLabels - 1) / kMostLabels);
-    int count = 0;
-    for (Day day = from; day <= to; day = day + 1) {
-        const QDate date = dateOf(day);
-        const bool isStart = isByWeek ? isoWeekday(day) == 1 : date.day() == 1;
-        if (!isStart || count++ % stride != 0) {
-            continue;
-        }
-        // A label may stand once only: the year keeps months of two years apart.
-        const bool isJanuary = date.month() == 1 && !isByWeek;
-        const QString format =
-            isByWeek || isJanuary || count == 1
-                ? (isByWeek ? QStringLiteral("d MMM") : QStringLiteral("MMM yyyy"))
-                : QStringLiteral("MMM");
-        QString label = locale.toString(date, format);
-        if (axis.categoriesLabels().contains(label)) {
-            label = locale.toString(date, QStringLiteral("MMM yy"));
-        }
-        axis.append(label, axisPlace(day));
+    for (const CalendarLabel& label : calendarLabels(from, to, locale)) {
+        axis.append(label.text, axisPlace(label.day));
     }
     axis.setRange(axisPlace(from), axisPlace(to));
 }

@@ -5,6 +5,9 @@
 #include "core/base/day.h"
 
 #include <QCategoryAxis>
+#include <QString>
+
+#include <vector>
 
 namespace levelbar::ui {
 
@@ -12,9 +15,17 @@ namespace levelbar::ui {
 [[nodiscard]] double axisPlace(Day day);
 [[nodiscard]] Day dayAtPlace(double place);
 
-// Gives the axis its range and a label at each month's start, or at each Monday when the range is
-// short. QDateTimeAxis cuts the range into equal parts and prints odd hours around a change of
-// summer time.
+struct CalendarLabel {
+    Day day;
+    QString text; // each stands once
+};
+
+// A label at each month's start, or at each Monday when the range is short; at most `most`.
+[[nodiscard]] std::vector<CalendarLabel>
+calendarLabels(Day from, Day to, const QLocale& locale, std::size_t most = 14);
+
+// Gives the axis its range and those labels. QDateTimeAxis cuts the range into equal parts and
+// prints odd hours around a change of summer time.
 void labelCalendar(QCategoryAxis& axis, Day from, Day to, const QLocale& locale);
 
 } // namespace levelbar::ui

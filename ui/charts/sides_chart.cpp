@@ -3,6 +3,7 @@
 #include "ui/charts/sides_chart.h"
 
 #include "ui/glyphs.h"
+#include "ui/side_text.h"
 #include "ui/theme.h"
 #include "ui/words.h"
 
@@ -21,10 +22,11 @@ namespace levelbar::ui {
 namespace {
 
 constexpr int kNameWidth = 190;
-constexpr int kRightMargin = 18;
+constexpr int kValueMargin = 34;
 constexpr double kDotRadius = 6.0;
-constexpr double kLeastReach = 20.0;
-constexpr double kMostReach = 60.0;
+constexpr double kLeastScale = 20.0;
+constexpr double kMostScale = 60.0;
+constexpr float kOneDay = 0.55F;
 
 QString nameOf(const SidesRow& row)
 {
@@ -44,16 +46,38 @@ SidesChart::SidesChart(QWidget* parent)
 
 void SidesChart::show(const SidesFigure& figure)
 {
+    const auto before = current();
     m_figure = figure;
-    double farthest = kLeastReach;
+    double farthest = kLeastScale;
     for (const SidesRow& row : figure.rows) {
         const Estimate& d = row.side.differencePercent;
         farthest = std::max({farthest, std::abs(d.low), std::abs(d.high)});
     }
-    m_reach = std::min(kMostReach, std::ceil(farthest / 10.0) * 10.0);
-    m_current = std::clamp(m_current, 0, std::max(0, static_cast<int>(figure.rows.size()) - 1));
+    m_reach = std::min(kMostScale, std::ceil(farthest / 10.0) * 10.0);
+    m_current = -1;
+    for (std::size_t row = 0; before && row < figure.rows.size(); ++row) {
+        if (figure.rows[row].member == before->member) {
+            m_current = static_cast<int>(row);
+        }
+    }
     setScrollRange();
     viewport()->update();
+}
+
+std::optional<SidesRow> SidesChart::current() const
+{
+    const auto row = static_cast<std::size_t>(m_current);
+    return m_current < 0 || row >= m_figure.rows.size() ? std::nullopt
+                                                        : std::optional(m_figure.rows[row]);
+}
+
+void SidesChart::choose(MemberId member)
+{
+    for (std::size_t row = 0; row < m_figure.rows.size(); ++row) {
+        if (m_figure.rows[row].member == member) {
+            select(static_cast<int>(row));
+        }
+    }
 }
 
 int SidesChart::rowHeight() const
@@ -68,7 +92,7 @@ int SidesChart::headerHeight() const
 
 double SidesChart::place(double percent) const
 {
-    const double width = viewport()->width() - kNameWidth - kRightMargin;
+    const double width = viewport()->width() - kNameWidth - kValueMargin;
     // The sign turns round: a positive difference means the right is stronger, the left weaker,
     // and that belongs in the left half.
     const double share = std::clamp(-percent / m_reach, -1.0, 1.0);
@@ -110,8 +134,9 @@ void SidesChart::select(int row)
         verticalScrollBar()->setValue(top + rowHeight() - page);
     }
     const SidesRow& chosen = m_figure.rows[static_cast<std::size_t>(m_current)];
-    setAccessibleDescription(nameOf(chosen) + QStringLiteral(": ") + words(phrases(chosen.side)));
+    setAccessibleDescription(nameOf(chosen) + QStringLiteral(": ") + listedText(chosen.side));
     viewport()->update();
+    Q_EMIT this->chosen();
 }
 
 void SidesChart::paintAxis(QPainter& painter) const
@@ -138,15 +163,16 @@ void SidesChart::paintAxis(QPainter& painter) const
     painter.drawText(
         QRect(middle + 8, 2, rightEdge - middle - 8, line), Qt::AlignRight, tr("right weaker"));
     painter.restore();
-    const double step = m_reach > 30.0 ? 20.0 : 10.0;
-    for (double percent = -m_reach; percent <= m_reach + 0.5; percent += step) {
+    const int step = m_reach > 30.0 ? 20 : 10;
+    const int steps = static_cast<int>(m_reach) / step;
+    for (int percent = -steps * step; percent <= steps * step; percent += step) {
         const double x = place(percent);
-        painter.setPen(std::abs(percent) < 0.5 ? QPen(tones.quiet, 2.0) : QPen(tones.grid, 1.0));
+        painter.setPen(percent == 0 ? QPen(tones.quiet, 2.0) : QPen(tones.grid, 1.0));
         painter.drawLine(QPointF(x, top), QPointF(x, bottom));
         painter.setPen(tones.quiet);
         painter.drawText(QRectF(x - 40, line + 5, 80, line),
                          Qt::AlignCenter,
-                         tr("%1 %").arg(locale().toString(std::abs(percent), 'f', 0)));
+                         tr("%1 %").arg(locale().toString(std::abs(percent))));
     }
 }
 
@@ -156,8 +182,10 @@ void SidesChart::paintRow(QPainter& painter, int row, int top) const
     const Colours tones = colours(palette());
     const int height = rowHeight();
     const double y = top + height / 2.0;
-    if (row == m_current && hasFocus()) {
+    if (row == m_current) {
         painter.fillRect(QRect(0, top, viewport()->width(), height), palette().alternateBase());
+        const QColor bar = hasFocus() ? palette().color(QPalette::Highlight) : tones.quiet;
+        painter.fillRect(QRect(0, top, 4, height), bar);
     }
     const bool isListed = entry.side.tier != SideTier::None;
     QFont font = painter.font();
@@ -173,7 +201,8 @@ void SidesChart::paintRow(QPainter& painter, int row, int top) const
     const Estimate& d = entry.side.differencePercent;
     const bool isLeft = entry.side.weaker == Side::Left;
     const bool isSingle = entry.side.days < 2;
-    const QColor tone = isSingle ? tones.quiet : (isLeft ? tones.left : tones.right);
+    QColor tone = isSingle ? tones.quiet : (isLeft ? tones.left : tones.right);
+    tone.setAlphaF(isSingle ? kOneDay : 1.0F); // behind those who are known better
     QPen whisker(tone, 2.0);
     if (!hasClearSide(entry.side)) {
         whisker.setStyle(Qt::DotLine);
@@ -195,7 +224,7 @@ void SidesChart::paintEvent(QPaintEvent* /*event*/)
         painter.setPen(palette().color(QPalette::Text));
         painter.drawText(viewport()->rect(),
                          Qt::AlignCenter | Qt::TextWordWrap,
-                         tr("Nobody has been measured on both sides on one day yet."));
+                         tr("Nobody here has been measured on both sides on one day yet."));
         return;
     }
     paintAxis(painter);
@@ -244,8 +273,19 @@ void SidesChart::keyPressEvent(QKeyEvent* event)
         return;
     case Qt::Key_Return:
     case Qt::Key_Enter:
-        if (!m_figure.rows.empty() && !event->isAutoRepeat()) {
-            Q_EMIT opened(m_figure.rows[static_cast<std::size_t>(m_current)].member);
+        if (const auto row = current(); row && !event->isAutoRepeat()) {
+            Q_EMIT opened(row->member);
+        }
+        return;
+    case Qt::Key_PageUp:
+        select(std::max(0, m_current - verticalScrollBar()->pageStep() / rowHeight()));
+        return;
+    case Qt::Key_PageDown:
+        select(m_current + verticalScrollBar()->pageStep() / rowHeight());
+        return;
+    case Qt::Key_R:
+        if (current()) {
+            Q_EMIT reasonWanted();
         }
         return;
     default:
@@ -262,7 +302,7 @@ bool SidesChart::viewportEvent(QEvent* event)
             const SidesRow& entry = m_figure.rows[static_cast<std::size_t>(row)];
             const QString days = tr("%n days measured", nullptr, entry.side.days);
             QToolTip::showText(help->globalPos(),
-                               nameOf(entry) + QStringLiteral("\n") + words(phrases(entry.side)) +
+                               nameOf(entry) + QStringLiteral("\n") + listedText(entry.side) +
                                    QStringLiteral("\n") + days,
                                viewport());
             return true;

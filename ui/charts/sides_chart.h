@@ -6,6 +6,8 @@
 
 #include <QAbstractScrollArea>
 
+#include <optional>
+
 namespace levelbar::ui {
 
 // Everyone's left/right difference in one measure on one axis: a dot with whiskers a row, the
@@ -17,7 +19,11 @@ class SidesChart : public QAbstractScrollArea {
 public:
     explicit SidesChart(QWidget* parent = nullptr);
 
+    // Keeps the person chosen when they are still there.
     void show(const SidesFigure& figure);
+    void choose(MemberId member);
+
+    [[nodiscard]] std::optional<SidesRow> current() const;
 
     // Where a difference lies, in viewport pixels: differences with a weaker left go left of
     // place(0). `percent` as in SideReview.
@@ -25,6 +31,8 @@ public:
 
 Q_SIGNALS:
     void opened(levelbar::MemberId member);
+    void chosen();       // another row than before
+    void reasonWanted(); // R: why this difference is known
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -45,7 +53,7 @@ private:
 
     SidesFigure m_figure;
     double m_reach = 30.0; // percent from the middle to either edge
-    int m_current = 0;
+    int m_current = -1;    // nobody
 };
 
 } // namespace levelbar::ui

@@ -34,7 +34,8 @@ QString describeSet(const FloorModel& model, const DoneSet& set)
     return EntryWords::tr("%1, %2: %3 (%4)")
         .arg(personName(model.reference(), set.member),
              placeOf(model, set),
-             doneText(set, model.reference().library.exercise(set.exercise)),
+             doneText(
+                 set, model.reference().library.exercise(set.exercise), model.reference().effort),
              knownText(set.performed.known));
 }
 
@@ -64,6 +65,10 @@ QString describeTakenBack(const FloorModel& model, const TakenBack& taken)
         return EntryWords::tr("Taken back: a new person.");
     case storage::ActionKind::EditMember:
         return EntryWords::tr("Taken back: a change to %1.").arg(who);
+    case storage::ActionKind::EditGym:
+        return EntryWords::tr("Taken back: a change to what the gym owns.");
+    case storage::ActionKind::EditClass:
+        return EntryWords::tr("Taken back: a new class.");
     default:
         return EntryWords::tr("Taken back: the last entry.");
     }

@@ -10,6 +10,7 @@
 #include <QPushButton>
 #include <QSettings>
 #include <QSignalBlocker>
+#include <QSpinBox>
 #include <QVBoxLayout>
 
 namespace levelbar::ui {
@@ -19,7 +20,9 @@ namespace {
 constexpr qint64 kJulianOfEpoch = 2440588; // 1970-01-01 as a Julian day number
 constexpr int kLongestInitials = 8;
 constexpr int kLongestClassName = 100;
+constexpr int kMostRacks = 20;
 const char* const kInitialsSetting = "floor/initials";
+const char* const kRacksSetting = "floor/racks";
 
 QDate dateOf(Day day)
 {
@@ -40,6 +43,7 @@ FloorBar::FloorBar(Day today, QWidget* parent)
     , m_class(new QComboBox)
     , m_day(new QDateEdit(dateOf(today)))
     , m_initials(new QLineEdit)
+    , m_racks(new QSpinBox)
     , m_new(new QPushButton(tr("&New class…")))
     , m_template(new QPushButton(tr("&Template")))
     , m_newName(new QLineEdit)
@@ -59,6 +63,7 @@ FloorBar::FloorBar(Day today, QWidget* parent)
     m_template->setObjectName(QStringLiteral("floorTemplate"));
     m_template->setCheckable(true);
     buildInitials();
+    buildRacks();
 
     auto* row = new QHBoxLayout;
     row->addWidget(labelFor(tr("&Class"), m_class));
@@ -67,9 +72,22 @@ FloorBar::FloorBar(Day today, QWidget* parent)
     row->addSpacing(12);
     row->addWidget(labelFor(tr("&Day"), m_day));
     row->addWidget(m_day);
+    row->addSpacing(12);
+    row->addWidget(labelFor(tr("&Racks"), m_racks));
+    row->addWidget(m_racks);
     row->addStretch(1);
     row->addWidget(labelFor(tr("Keyed &by"), m_initials));
     row->addWidget(m_initials);
+    auto* wall = new QPushButton(tr("&Wall"));
+    wall->setObjectName(QStringLiteral("floorWall"));
+    wall->setToolTip(tr("Opens or closes the window for the wall (F11); F9 runs its timer"));
+    connect(wall, &QPushButton::clicked, this, &FloorBar::wallWanted);
+    row->addWidget(wall);
+    auto* closing = new QPushButton(tr("&End of class"));
+    closing->setObjectName(QStringLiteral("floorClosing"));
+    closing->setToolTip(tr("What is known, and how hard it was (F8)"));
+    connect(closing, &QPushButton::clicked, this, &FloorBar::closingWanted);
+    row->addWidget(closing);
     row->addWidget(m_template);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -91,6 +109,26 @@ void FloorBar::buildInitials()
         QSettings().setValue(QLatin1String(kInitialsSetting), m_initials->text().trimmed());
         Q_EMIT initialsChanged(initials());
     });
+}
+
+void FloorBar::buildRacks()
+{
+    m_racks->setObjectName(QStringLiteral("floorRacks"));
+    m_racks->setAccessibleName(tr("Racks that the class shares"));
+    m_racks->setToolTip(tr("People are shared among the racks so that few plates move. Who has "
+                           "lifted stays where they are."));
+    m_racks->setRange(1, kMostRacks);
+    m_racks->setKeyboardTracking(false);
+    m_racks->setValue(QSettings().value(QLatin1String(kRacksSetting), 1).toInt());
+    connect(m_racks, &QSpinBox::valueChanged, this, [this](int racks) {
+        QSettings().setValue(QLatin1String(kRacksSetting), racks);
+        Q_EMIT racksChanged(racks);
+    });
+}
+
+int FloorBar::racks() const
+{
+    return m_racks->value();
 }
 
 QWidget* FloorBar::buildNewClass()

@@ -15,6 +15,7 @@ class QComboBox;
 class QDateEdit;
 class QLineEdit;
 class QPushButton;
+class QSpinBox;
 
 namespace levelbar::ui {
 
@@ -34,6 +35,9 @@ public:
     // Remembered in the platform's settings.
     [[nodiscard]] std::string initials() const;
 
+    // Remembered in the platform's settings.
+    [[nodiscard]] int racks() const;
+
     [[nodiscard]] QPushButton* templateButton() const { return m_template; }
 
     void closeNewClass();
@@ -41,15 +45,20 @@ public:
 Q_SIGNALS:
     void chosen();
     void initialsChanged(const std::string& initials);
+    void racksChanged(int racks);
+    void wallWanted();
+    void closingWanted();
     void classWanted(const QString& name);
 
 private:
     QWidget* buildNewClass();
     void buildInitials();
+    void buildRacks();
 
     QComboBox* m_class;
     QDateEdit* m_day;
     QLineEdit* m_initials;
+    QSpinBox* m_racks;
     QPushButton* m_new;
     QPushButton* m_template;
     QWidget* m_newBox = nullptr;

@@ -6,6 +6,7 @@
 #include "ui/floor/floor_model.h"
 
 #include <QPainter>
+#include <QPainterPath>
 
 namespace levelbar::ui {
 
@@ -26,6 +27,10 @@ void paintGround(QPainter& painter, const QStyleOptionViewItem& option, const QM
     painter.setPen(lineColour(option.palette));
     painter.drawLine(rect.bottomLeft(), rect.bottomRight());
     painter.drawLine(rect.topRight(), rect.bottomRight());
+    if (index.data(FloorModel::StartsRackRole).toBool()) {
+        painter.setPen(QPen(strongLineColour(option.palette), 3));
+        painter.drawLine(rect.topLeft(), rect.topRight());
+    }
     if (index.data(FloorModel::StartsExerciseRole).toBool()) {
         painter.setPen(QPen(strongLineColour(option.palette), 2));
         painter.drawLine(rect.topLeft(), rect.bottomLeft());
@@ -65,8 +70,32 @@ void paintText(QPainter& painter, const QStyleOptionViewItem& option, const QMod
     }
 }
 
+// An eye: two lids and the pupil. A shape, so that it needs no colour.
+void paintEye(QPainter& painter, const QRectF& place, const QColor& colour)
+{
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(colour, 1.8));
+    painter.setBrush(Qt::NoBrush);
+    const QPointF left(place.left(), place.center().y());
+    const QPointF right(place.right(), place.center().y());
+    QPainterPath lids(left);
+    lids.quadTo(QPointF(place.center().x(), place.top() - 1), right);
+    lids.quadTo(QPointF(place.center().x(), place.bottom() + 1), left);
+    painter.drawPath(lids);
+    painter.setBrush(colour);
+    painter.drawEllipse(place.center(), place.width() / 6, place.width() / 6);
+    painter.restore();
+}
+
 void paintMark(QPainter& painter, const QStyleOptionViewItem& option, const QModelIndex& index)
 {
+    if (index.data(FloorModel::IsWorthEyesRole).toBool()) {
+        constexpr int kEye = 14;
+        paintEye(painter,
+                 QRectF(option.rect.left() + 3, option.rect.center().y() - 4.5, kEye, 10),
+                 option.palette.color(QPalette::Text));
+    }
     const QVariant known = index.data(FloorModel::KnownRole);
     if (!known.isValid() || index.data(FloorModel::IsDraftRole).toBool()) {
         return;

@@ -2,47 +2,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/floor_entry.h"
 
-#include "core/base/number.h"
 #include "ui/floor/entry_words.h"
 #include "ui/floor/floor_attempt.h"
 #include "ui/floor/floor_words.h"
 #include "ui/floor/load_steps.h"
+#include "ui/floor/side_words.h"
+#include "ui/floor/typed_set.h"
 
 namespace levelbar::ui {
 
 namespace {
 
 constexpr int kLongestDraft = 16;
-constexpr std::int64_t kMostSecondsTenths = 36'000; // an hour
-constexpr std::int64_t kMostMetresTenths = 100'000; // ten kilometres
-
-// A plan that gives nothing to lift: storing 0 kg for it would be untrue.
-bool lacksLoad(const PlannedSet& planned, const Exercise* exercise)
-{
-    const bool isLifted = exercise == nullptr || exercise->load == LoadKind::External;
-    return isLifted && planned.isNew && planned.load.thousandths() == 0;
-}
 
 bool takesLoad(const Exercise* exercise)
 {
     return exercise == nullptr || exercise->load != LoadKind::None;
-}
-
-KeyedSet keyedAmount(AmountKind kind, int amount)
-{
-    KeyedSet keyed;
-    switch (kind) {
-    case AmountKind::Reps:
-        keyed.reps = amount;
-        break;
-    case AmountKind::Seconds:
-        keyed.secondsTenths = amount;
-        break;
-    case AmountKind::Metres:
-        keyed.metresTenths = amount;
-        break;
-    }
-    return keyed;
 }
 
 AmountKind amountKindOf(const Exercise* exercise)
@@ -157,6 +132,31 @@ FloorEntry::Outcome FloorEntry::accept(const CellKey& key, const FloorCell& cell
         return refuse(key, tr("Nothing is planned here: type the reps that were done."));
     }
     const Exercise* exercise = exerciseOf(key);
+    if (cell.sides.isOver) {
+        return refuse(key, tr("Pain ended this exercise for both sides today."));
+    }
+    if (cell.sides.notToday) {
+        return refuse(key,
+                      *cell.sides.notToday == SideRule::SentOn
+                          ? tr("Sent on: this difference is not ours to train.")
+                          : tr("It hurt last time: neither side today."));
+    }
+    if (cell.notAsked) {
+        return refuse(key,
+                      tr("Not asked for today (%1): type the reps if it was done all the same.")
+                          .arg(notAskedText(*cell.notAsked)));
+    }
+    if (cell.waits) {
+        return refuse(key, tr("It waits for a choice: .4 on the pad asks again."));
+    }
+    if (cell.sides.isOpenPair) {
+        return refuse(key, tr("An open pair is counted: type reps and reserve, like 9.1."));
+    }
+    if (cell.sides.stopAt) {
+        KeyedSet keyed = keyedAmount(AmountKind::Reps, *cell.sides.stopAt);
+        keyed.known = HowKnown::Accepted;
+        return store(key, cell, keyed);
+    }
     if (!cell.planned->amount) {
         return refuse(key,
                       amountKindOf(exercise) == AmountKind::Reps
@@ -179,16 +179,19 @@ FloorEntry::storeAmount(const CellKey& key, const FloorCell& cell, const QString
 }
 
 FloorEntry::Outcome
-FloorEntry::store(const CellKey& key, const FloorCell& cell, const KeyedSet& keyed)
+FloorEntry::store(const CellKey& key, const FloorCell& cell, const KeyedSet& typed)
 {
+    const KeyedSet keyed = withSides(cell, typed);
     if (m_model.sheet().day > m_clock.today()) {
         return refuse(key, tr("This day is still to come: only plans can be laid for it."));
     }
     QString sentence;
+    QString other; // what it means for the other side
     const auto failure = failureOf([&] {
         if (cell.done) {
             const DoneSet set = m_writer.correct(*cell.done, keyed);
             sentence = tr("Corrected: %1").arg(describeSet(m_model, set));
+            other = storedSidesText(cell, set);
             return;
         }
         const PlannedSet planned = planOf(key, cell);
@@ -196,8 +199,9 @@ FloorEntry::store(const CellKey& key, const FloorCell& cell, const KeyedSet& key
             sentence.clear();
             return;
         }
-        const DoneSet set = m_writer.log(m_model.sheet(), planned, keyed);
+        const DoneSet set = m_writer.log(m_model.sheet(), planned, keyed, withSameLoad(key, cell));
         sentence = tr("Saved: %1").arg(describeSet(m_model, set));
+        other = storedSidesText(cell, set);
     });
     if (failure) {
         return refuse(key, *failure);
@@ -208,7 +212,7 @@ FloorEntry::store(const CellKey& key, const FloorCell& cell, const KeyedSet& key
                           .arg(personName(m_model.reference(), key.member)));
     }
     m_model.clearDraft(key);
-    Q_EMIT said(sentence);
+    Q_EMIT said(other.isEmpty() ? sentence : tr("%1. %2").arg(sentence, other));
     return Outcome::Stored;
 }
 
@@ -267,8 +271,8 @@ void FloorEntry::stepLoad(const CellKey& key, int direction)
         refuse(key, *failure);
         return;
     }
-    const Implement implement = exercise == nullptr ? Implement::Other : exercise->implement;
-    const Mass stepped = steppedLoad(load, implement, direction);
+    const Kit& kit = m_model.reference().kit;
+    const Mass stepped = steppedLoad(load, kit, exercise ? *exercise : Exercise(), direction);
     if (!(stepped == load)) {
         changeLoad(key, *cell, stepped);
     }
@@ -289,7 +293,7 @@ FloorEntry::changeLoad(const CellKey& key, const FloorCell& cell, const Mass& lo
         if (lacksLoad(planned, exerciseOf(key))) {
             changed = alsoWithoutLoad(planned);
         }
-        m_writer.changeLoad(changed, load);
+        m_writer.changeLoad(changed, load, m_model.sheet().day);
         sentence = tr("Planned load: %1, %2: %3")
                        .arg(personName(m_model.reference(), key.member),
                             placeText(m_model.reference(), {key.exercise, key.number, key.side}),
@@ -334,24 +338,20 @@ Result<KeyedSet> FloorEntry::keyedFrom(const CellKey& key, const QString& text) 
     // What is written on another day was not watched by the one who writes.
     const HowKnown known =
         m_model.sheet().day == m_clock.today() ? HowKnown::Counted : HowKnown::Sheet;
-    const AmountKind kind = amountKindOf(exerciseOf(key));
-    if (kind != AmountKind::Reps) {
-        QString number = text.trimmed();
-        number.replace(QLatin1Char(','), QLatin1Char('.'));
-        const std::int64_t most =
-            kind == AmountKind::Seconds ? kMostSecondsTenths : kMostMetresTenths;
-        return parseDecimal(number.toStdString(), 1, 0, most).map([&](std::int64_t tenths) {
-            KeyedSet keyed = keyedAmount(kind, static_cast<int>(tenths));
-            keyed.known = known;
-            return keyed;
-        });
+    return parseTypedSet(text, {amountKindOf(exerciseOf(key)), known, m_model.reference().effort});
+}
+
+std::optional<PlannedSet> FloorEntry::withSameLoad(const CellKey& key, const FloorCell& cell) const
+{
+    const CellSides& sides = cell.sides;
+    if (!sides.isFirst || !(sides.isCapped || sides.isOpenPair)) {
+        return std::nullopt;
     }
-    return parseCell(text.trimmed().toStdString()).map([&](const CellEntry& entry) {
-        KeyedSet keyed = keyedAmount(kind, entry.reps);
-        keyed.reserve = entry.reserve;
-        keyed.known = known;
-        return keyed;
-    });
+    const auto other = m_model.cell({key.member, key.exercise, key.number, otherSide(key.side)});
+    if (!other || !other->isOpen() || !other->planned->id.isStored()) {
+        return std::nullopt;
+    }
+    return other->planned;
 }
 
 std::vector<PlannedSet> FloorEntry::alsoWithoutLoad(const PlannedSet& planned) const

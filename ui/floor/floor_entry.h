@@ -58,6 +58,9 @@ private:
     [[nodiscard]] const Exercise* exerciseOf(const CellKey& key) const;
     [[nodiscard]] PlannedSet planOf(const CellKey& key, const FloorCell& cell) const;
     [[nodiscard]] Result<KeyedSet> keyedFrom(const CellKey& key, const QString& text) const;
+    // The other side's open set, when both are to take the same load.
+    [[nodiscard]] std::optional<PlannedSet> withSameLoad(const CellKey& key,
+                                                         const FloorCell& cell) const;
     // Open sets of the person's exercise that have nothing to go by either.
     [[nodiscard]] std::vector<PlannedSet> alsoWithoutLoad(const PlannedSet& planned) const;
 

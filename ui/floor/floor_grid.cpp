@@ -186,13 +186,16 @@ bool FloorGrid::handleKey(const QKeyEvent& event, const CellKey& key)
         pressBackspace(key, event.isAutoRepeat());
         return true;
     case Qt::Key_Escape:
-        return m_entry.abandon(key);
+        if (!m_entry.abandon(key)) {
+            Q_EMIT leftToPad();
+        }
+        return true;
     default:
         break;
     }
     if (event.matches(QKeySequence::Undo)) {
         if (!m_entry.abandon(key) && !event.isAutoRepeat()) {
-            m_entry.takeBack();
+            Q_EMIT takeBackWanted();
         }
         return true;
     }
@@ -226,7 +229,7 @@ void FloorGrid::pressEnter(const CellKey& key)
 void FloorGrid::pressBackspace(const CellKey& key, bool isRepeat)
 {
     if (!m_entry.erase(key) && !isRepeat) {
-        m_entry.takeBack();
+        Q_EMIT takeBackWanted();
     }
 }
 

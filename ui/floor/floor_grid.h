@@ -32,6 +32,9 @@ Q_SIGNALS:
     void cursorMoved();
     // Enter was pressed and no other cell is open.
     void nothingLeft();
+    void takeBackWanted();
+    // Escape where nothing was being typed.
+    void leftToPad();
 
 protected:
     bool event(QEvent* event) override;

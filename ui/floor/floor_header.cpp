@@ -55,7 +55,34 @@ QSize FloorNames::sizeHint() const
                               model()->headerData(row, orientation(), Qt::DisplayRole).toString()));
     }
     const int limit = metrics.horizontalAdvance(QLatin1Char('0')) * kLongestName;
-    return {std::min(widest, limit) + 3 * kPadding, 0};
+    return {std::min(widest, limit) + 3 * kPadding + numbersWidth(), 0};
+}
+
+// Rack and bib stand before the name.
+int FloorNames::numbersWidth() const
+{
+    QFont bold = font();
+    bold.setBold(true);
+    return QFontMetrics(bold).horizontalAdvance(QStringLiteral("R20 000")) + kPadding;
+}
+
+void FloorNames::paintNumbers(QPainter& painter, const QRect& rect, int row) const
+{
+    const auto number = [&](int role) {
+        return model()->headerData(row, orientation(), role).toInt();
+    };
+    QFont bold = font();
+    bold.setBold(true);
+    painter.setFont(bold);
+    const QRect place(rect.left() + kPadding, rect.top(), numbersWidth() - kPadding, rect.height());
+    if (const int rack = number(FloorModel::RackRole); rack > 0) {
+        painter.setPen(palette().color(QPalette::Text));
+        painter.drawText(place, Qt::AlignLeft | Qt::AlignVCenter, tr("R%1").arg(rack));
+    }
+    if (const int bib = number(FloorModel::BibRole); bib > 0) {
+        painter.setPen(palette().color(QPalette::Text));
+        painter.drawText(place, Qt::AlignRight | Qt::AlignVCenter, locale().toString(bib));
+    }
 }
 
 void FloorNames::paintSection(QPainter* painter, const QRect& rect, int logicalIndex) const
@@ -68,11 +95,12 @@ void FloorNames::paintSection(QPainter* painter, const QRect& rect, int logicalI
         painter->fillRect(QRect(rect.left(), rect.top(), kPadding / 2, rect.height()),
                           palette().color(QPalette::Highlight));
     }
+    paintNumbers(*painter, rect, logicalIndex);
     QFont written = font();
     written.setBold(isCurrent);
     painter->setFont(written);
     painter->setPen(palette().color(QPalette::Text));
-    const QRect place = rect.adjusted(2 * kPadding, 0, -kPadding, 0);
+    const QRect place = rect.adjusted(2 * kPadding + numbersWidth(), 0, -kPadding, 0);
     painter->drawText(
         place,
         Qt::AlignLeft | Qt::AlignVCenter,
@@ -82,6 +110,10 @@ void FloorNames::paintSection(QPainter* painter, const QRect& rect, int logicalI
             place.width()));
     painter->setPen(lineColour(palette()));
     painter->drawLine(rect.bottomLeft(), rect.bottomRight());
+    if (model()->headerData(logicalIndex, orientation(), FloorModel::StartsRackRole).toBool()) {
+        painter->setPen(QPen(strongLineColour(palette()), 3));
+        painter->drawLine(rect.topLeft(), rect.topRight());
+    }
     painter->restore();
 }
 

@@ -18,6 +18,10 @@ public:
 
 protected:
     void paintSection(QPainter* painter, const QRect& rect, int logicalIndex) const override;
+
+private:
+    [[nodiscard]] int numbersWidth() const;
+    void paintNumbers(QPainter& painter, const QRect& rect, int row) const;
 };
 
 // Column heads in two storeys: the exercise across all its sets, which stays in sight while the

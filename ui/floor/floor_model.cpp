@@ -3,6 +3,7 @@
 #include "ui/floor/floor_model.h"
 
 #include "ui/floor/floor_words.h"
+#include "ui/floor/side_words.h"
 
 #include <algorithm>
 
@@ -96,16 +97,46 @@ std::optional<FloorCell> FloorModel::cell(const CellKey& key) const
     return found.isValid() ? std::optional(cellAt(found)) : std::nullopt;
 }
 
+bool FloorModel::isLeftOfPair(int column) const
+{
+    const auto at = static_cast<std::size_t>(column);
+    if (at + 1 >= m_sheet.columns.size()) {
+        return false;
+    }
+    const FloorColumn& left = m_sheet.columns[at];
+    const FloorColumn& right = m_sheet.columns[at + 1];
+    return left.exercise == right.exercise && left.number == right.number &&
+           left.side == Side::Left && right.side == Side::Right;
+}
+
+std::vector<QModelIndex> FloorModel::round() const
+{
+    std::vector<QModelIndex> all;
+    const int rows = rowCount();
+    all.reserve(static_cast<std::size_t>(rows * columnCount()));
+    for (int column = 0; column < columnCount(); ++column) {
+        const bool isPair = isLeftOfPair(column);
+        for (int turn = 0; turn < (isPair ? 2 : 1); ++turn) {
+            for (int row = 0; row < rows; ++row) {
+                const bool startsRight = isPair && cellAt(index(row, column + 1)).sides.isFirst;
+                all.push_back(index(row, column + (startsRight ? 1 - turn : turn)));
+            }
+        }
+        column += isPair ? 1 : 0;
+    }
+    return all;
+}
+
 QModelIndex FloorModel::nextOpen(const QModelIndex& from) const
 {
-    const int rows = rowCount();
-    const int cells = rows * columnCount();
-    const int start = from.isValid() ? from.column() * rows + from.row() : cells - 1;
-    for (int step = 1; step <= cells; ++step) {
-        const int place = (start + step) % cells;
-        const QModelIndex candidate = index(place % rows, place / rows);
-        if (candidate != from && cellAt(candidate).isOpen()) {
-            return candidate;
+    const std::vector<QModelIndex> all = round();
+    const auto found = std::find(all.begin(), all.end(), from);
+    const auto start = static_cast<std::size_t>(found - all.begin());
+    for (std::size_t step = 1; step <= all.size(); ++step) {
+        // From nowhere: the first.
+        const std::size_t place = found == all.end() ? step - 1 : (start + step) % all.size();
+        if (all[place] != from && cellAt(all[place]).isOpen()) {
+            return all[place];
         }
     }
     return {};
@@ -165,9 +196,9 @@ QString FloorModel::shownText(const QModelIndex& index) const
     const Exercise* exercise = m_reference.library.exercise(
         m_sheet.columns[static_cast<std::size_t>(index.column())].exercise);
     if (cell.done) {
-        return doneCellText(*cell.done, exercise);
+        return doneCellText(*cell.done, exercise, m_reference.effort);
     }
-    return cell.planned ? plannedText(*cell.planned, exercise) : QString();
+    return cell.planned ? openCellText(cell, exercise) : QString();
 }
 
 QString FloorModel::spokenText(const QModelIndex& index) const
@@ -178,13 +209,19 @@ QString FloorModel::spokenText(const QModelIndex& index) const
     QString text = tr("%1, %2.").arg(
         personName(m_reference, m_sheet.rows[static_cast<std::size_t>(index.row())].member),
         placeText(m_reference, column));
+    const QString sides = cell.done ? QString() : sidesText(cell, column.side);
     if (cell.planned) {
-        text += tr(" Planned %1.").arg(plannedText(*cell.planned, exercise));
+        const QString plan = plannedText(*cell.planned, exercise);
+        text += sides.isEmpty() ? tr(" Planned %1.").arg(plan)
+                                : tr(" Planned %1, %2.").arg(plan, sides);
     }
-    text += cell.done
-                ? tr(" Done %1, %2.")
-                      .arg(doneText(*cell.done, exercise), knownText(cell.done->performed.known))
-                : tr(" Not known yet.");
+    if (cell.isWorthEyes && cell.isOpen()) {
+        text += tr(" Worth watching.");
+    }
+    text += cell.done ? tr(" Done %1, %2.")
+                            .arg(doneText(*cell.done, exercise, m_reference.effort),
+                                 knownText(cell.done->performed.known))
+                      : tr(" Not known yet.");
     if (const auto typed = draft(*keyAt(index))) {
         text += tr(" Typed: %1.").arg(typed->text());
         if (!typed->fault.isEmpty()) {
@@ -219,6 +256,10 @@ QVariant FloorModel::data(const QModelIndex& index, int role) const
         return startsExercise(index.column());
     case IsOddExerciseRole:
         return isOddExercise(index.column());
+    case IsWorthEyesRole:
+        return cellAt(index).isWorthEyes && cellAt(index).isOpen();
+    case StartsRackRole:
+        return startsRack(index.row());
     default:
         return doneData(cellAt(index), role);
     }
@@ -240,6 +281,16 @@ QVariant FloorModel::personHeader(int row, int role) const
     const QString name = personName(m_reference, person.member);
     if (role == Qt::DisplayRole) {
         return name;
+    }
+    if (role == BibRole) {
+        return person.bib;
+    }
+    if (role == StartsRackRole) {
+        return startsRack(row);
+    }
+    if (role == RackRole) {
+        const bool isShared = !m_sheet.rows.empty() && m_sheet.rows.back().rack > 1;
+        return isShared && (row == 0 || startsRack(row)) ? person.rack : 0;
     }
     if (role == Qt::ToolTipRole || role == Qt::AccessibleTextRole) {
         const auto done = std::count_if(
@@ -271,6 +322,13 @@ QVariant FloorModel::columnHeader(int column, int role) const
     default:
         return {};
     }
+}
+
+// A line between racks: not above the first.
+bool FloorModel::startsRack(int row) const
+{
+    const auto at = static_cast<std::size_t>(row);
+    return at > 0 && m_sheet.rows[at - 1].rack != m_sheet.rows[at].rack;
 }
 
 bool FloorModel::startsExercise(int column) const

@@ -38,10 +38,13 @@ public:
         FaultRole,                // QString; empty when nothing was refused
         StartsExerciseRole,       // first column of its exercise
         IsOddExerciseRole,        // every second exercise
+        IsWorthEyesRole,          // to be watched and counted
+        StartsRackRole,           // first row of its rack; also of vertical headers
     };
 
-    // Of horizontal headers: the exercise's name and the set within it.
-    enum HeaderRole { ExerciseNameRole = Qt::UserRole + 100, SetRole };
+    // Of horizontal headers: the exercise's name and the set within it; of vertical ones: the
+    // person's bib (0: none) and, in the first row of a rack where there are several, its number.
+    enum HeaderRole { ExerciseNameRole = Qt::UserRole + 100, SetRole, BibRole, RackRole };
     enum class CellState { Blank, Open, Done };
 
     using QAbstractTableModel::QAbstractTableModel;
@@ -58,7 +61,8 @@ public:
     [[nodiscard]] QModelIndex indexOf(const CellKey& key) const; // invalid when not in the grid
     [[nodiscard]] std::optional<FloorCell> cell(const CellKey& key) const;
     // The next open cell: down the column through the people, then the next column from its top,
-    // at the end from the beginning. Invalid when there is none but this one.
+    // at the end from the beginning. Each person's side that starts comes before the other one.
+    // Invalid when there is none but this one.
     [[nodiscard]] QModelIndex nextOpen(const QModelIndex& from) const;
 
     [[nodiscard]] std::optional<Draft> draft(const CellKey& key) const;
@@ -77,8 +81,13 @@ private:
     [[nodiscard]] QString spokenText(const QModelIndex& index) const;
     [[nodiscard]] QVariant personHeader(int row, int role) const;
     [[nodiscard]] QVariant columnHeader(int column, int role) const;
+    // All cells in the order of a round: down the column through the people; of a pair of sides
+    // first everybody's side that starts, then the other one.
+    [[nodiscard]] std::vector<QModelIndex> round() const;
+    [[nodiscard]] bool isLeftOfPair(int column) const;
     [[nodiscard]] bool startsExercise(int column) const;
     [[nodiscard]] bool isOddExercise(int column) const;
+    [[nodiscard]] bool startsRack(int row) const;
     void tell(const CellKey& key);
 
     // What is typed into one class is there again when the page comes back to it.

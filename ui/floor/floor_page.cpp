@@ -3,17 +3,22 @@
 #include "ui/floor/floor_page.h"
 
 #include "ui/floor/attendance_list.h"
+#include "ui/floor/closing_panel.h"
 #include "ui/floor/floor_attempt.h"
 #include "ui/floor/floor_bar.h"
 #include "ui/floor/floor_grid.h"
 #include "ui/floor/floor_status.h"
 #include "ui/floor/floor_words.h"
+#include "ui/floor/pad_line.h"
+#include "ui/floor/side_words.h"
 #include "ui/floor/template_editor.h"
+#include "ui/floor/wall_window.h"
 
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QShortcut>
+#include <QSignalBlocker>
 #include <QSplitter>
 #include <QVBoxLayout>
 
@@ -27,11 +32,14 @@ FloorPage::FloorPage(Workspace& workspace, QWidget* parent)
     , m_workspace(workspace)
     , m_writer(workspace)
     , m_entry(m_model, m_writer, workspace.clock)
+    , m_pad(m_model, m_writer, m_entry, workspace)
     , m_bar(new FloorBar(workspace.clock.today()))
     , m_attendance(new AttendanceList)
     , m_grid(new FloorGrid(m_model, m_entry))
     , m_hint(new QLabel)
     , m_template(new TemplateEditor)
+    , m_closing(new ClosingPanel(workspace))
+    , m_padLine(new PadLine)
     , m_status(new FloorStatus)
 {
     setObjectName(QStringLiteral("floorPage"));
@@ -64,17 +72,22 @@ void FloorPage::build()
     parts->addWidget(m_attendance);
     parts->addWidget(middle);
     parts->addWidget(m_template);
+    parts->addWidget(m_closing);
     parts->setStretchFactor(1, 1);
     const int unit = fontMetrics().horizontalAdvance(QLatin1Char('0'));
-    parts->setSizes({24 * unit, 110 * unit, 34 * unit});
+    parts->setSizes({24 * unit, 110 * unit, 34 * unit, 44 * unit});
     m_attendance->setMinimumWidth(18 * unit);
     m_template->setMinimumWidth(30 * unit);
     m_template->hide();
+    m_closing->setMinimumWidth(38 * unit);
+    m_closing->hide();
 
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(m_bar);
     layout->addWidget(parts, 1);
     layout->addWidget(m_status);
+    layout->addWidget(m_padLine);
+    setFocusProxy(m_padLine);
 }
 
 void FloorPage::connectParts()
@@ -88,7 +101,13 @@ void FloorPage::connectParts()
     connect(m_bar->templateButton(), &QPushButton::toggled, m_template, &QWidget::setVisible);
     connect(m_attendance, &AttendanceList::markWanted, this, &FloorPage::mark);
     connect(m_template, &TemplateEditor::kept, this, &FloorPage::keepTemplate);
-    connect(m_grid, &FloorGrid::cursorMoved, this, &FloorPage::showPlace);
+    connect(m_grid, &FloorGrid::cursorMoved, this, [this] {
+        if (const auto key = m_grid->currentKey()) {
+            m_pad.pointAt(*key);
+        }
+        showPlace();
+    });
+    connectPad();
     connect(m_grid, &FloorGrid::nothingLeft, this, [this] {
         m_status->say(tr("Every planned set is known."), false);
     });
@@ -98,9 +117,95 @@ void FloorPage::connectParts()
     connect(&m_entry, &FloorEntry::refused, this, [this](const QString& sentence) {
         m_status->say(sentence, true);
     });
+    const auto shortcut = [this](int key, void (FloorPage::*slot)()) {
+        auto* made = new QShortcut(QKeySequence(key), this);
+        made->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(made, &QShortcut::activated, this, slot);
+    };
+    shortcut(Qt::Key_F11, &FloorPage::toggleWall);
+    shortcut(Qt::Key_F9, &FloorPage::toggleTimer);
+    shortcut(Qt::Key_F8, &FloorPage::toggleClosing);
+    connect(m_bar, &FloorBar::closingWanted, this, &FloorPage::toggleClosing);
+    connect(m_closing, &ClosingPanel::left, this, &FloorPage::toggleClosing);
+    connect(m_bar, &FloorBar::wallWanted, this, &FloorPage::toggleWall);
     auto* next = new QShortcut(Qt::Key_F6, this);
     next->setContext(Qt::WidgetWithChildrenShortcut);
     connect(next, &QShortcut::activated, this, &FloorPage::nextPart);
+}
+
+void FloorPage::connectPad()
+{
+    m_pad.setRacks(m_bar->racks());
+    connect(m_bar, &FloorBar::racksChanged, this, [this](int racks) {
+        m_pad.setRacks(racks);
+        refresh(false);
+    });
+    connect(m_padLine, &PadLine::pressed, this, [this](const PadKey& key) { m_pad.press(key); });
+    connect(m_padLine, &PadLine::takeBackWanted, this, [this] { m_pad.takeBack(); });
+    connect(m_grid, &FloorGrid::takeBackWanted, this, [this] { m_pad.takeBack(); });
+    connect(m_grid, &FloorGrid::leftToPad, this, [this] { m_padLine->setFocus(); });
+    connect(&m_pad, &FloorPad::typedChanged, this, &FloorPage::showTyped);
+    connect(&m_pad, &FloorPad::hourChanged, this, [this] {
+        refresh(false);
+        followPad();
+    });
+    connect(&m_pad, &FloorPad::cursorMoved, this, &FloorPage::followPad);
+    connect(&m_pad, &FloorPad::said, this, [this](const QString& sentence) {
+        m_status->say(sentence, false);
+    });
+    connect(&m_pad, &FloorPad::refused, this, [this](const QString& sentence) {
+        m_status->say(sentence, true);
+    });
+}
+
+void FloorPage::toggleWall()
+{
+    if (m_wall == nullptr) {
+        m_wall = new WallWindow(this);
+    }
+    m_wall->setVisible(!m_wall->isVisible());
+    showWall();
+}
+
+void FloorPage::toggleClosing()
+{
+    const bool isOpening = m_closing->isHidden();
+    m_closing->setVisible(isOpening);
+    if (isOpening) {
+        m_closing->show(m_model.sheet(), m_model.reference());
+        m_closing->begin();
+    } else {
+        m_padLine->setFocus(Qt::OtherFocusReason);
+    }
+}
+
+void FloorPage::toggleTimer()
+{
+    if (m_wall == nullptr || !m_wall->isVisible()) {
+        toggleWall();
+    }
+    m_wall->timer().toggle();
+}
+
+void FloorPage::showWall()
+{
+    if (m_wall != nullptr && m_wall->isVisible()) {
+        m_wall->showRacks(wallOf(m_pad.pad().floor, m_pad.book(), m_pad.holes()));
+    }
+}
+
+void FloorPage::showTyped()
+{
+    m_padLine->showTyped(QString::fromStdString(m_pad.pad().typed), m_pad.questionText());
+}
+
+// The grid's cursor stands where the pad's does.
+void FloorPage::followPad()
+{
+    if (const auto key = m_pad.cursor()) {
+        m_grid->goTo(m_model.indexOf(*key));
+    }
+    showPlace();
 }
 
 void FloorPage::openClass(ClassId groupClass, Day day)
@@ -109,6 +214,18 @@ void FloorPage::openClass(ClassId groupClass, Day day)
         refresh(true);
     }
     m_bar->choose(groupClass, day);
+}
+
+void FloorPage::setRoster(const ReviewedRosterPointer& roster)
+{
+    if (!m_sidesToday.setRoster(roster)) {
+        return;
+    }
+    if (isVisible()) {
+        refresh(false);
+    } else {
+        m_isStale = true;
+    }
 }
 
 void FloorPage::showEvent(QShowEvent* event)
@@ -125,24 +242,30 @@ void FloorPage::heed(const storage::Change& change)
         m_isStale = true;
         return;
     }
-    refresh(change.touchesRoster || change.touchesLibrary || change.touchesClasses);
+    if (change.touchesLibrary) {
+        m_pad.forgetBooks();
+    }
+    refresh(change.touchesRoster || change.touchesLibrary);
 }
 
 void FloorPage::refresh(bool withReference)
 {
     const auto cursor = m_grid->currentKey();
+    const QSignalBlocker quiet(m_grid); // the grid's cursor is put back, not moved by hand
     const bool went = succeeds(failureOf([&] {
         const storage::Logbook& logbook = m_workspace.logbook;
         const storage::ClassStore classes(logbook);
         if (withReference || m_isStale) {
-            m_model.setReference(readReference(logbook));
-            m_bar->setClasses(classes.all());
+            m_model.setReference(readReference(logbook, m_workspace.clock.today()));
         }
+        m_bar->setClasses(classes.all());
         const auto groupClass = m_bar->chosenClass();
         FloorSheet sheet;
         std::vector<MemberId> members;
         if (groupClass) {
             sheet = readSheet(logbook, m_model.reference(), *groupClass, m_bar->chosenDay());
+            m_sidesToday.lay(logbook, m_model.reference(), sheet);
+            m_pad.take(sheet, m_model.reference());
             members = classes.membersOf(*groupClass);
         }
         m_isStale = false;
@@ -153,10 +276,23 @@ void FloorPage::refresh(bool withReference)
         return;
     }
     m_template->setTemplate(m_model.reference(), m_model.sheet().groupClass, m_model.sheet().items);
+    if (!m_closing->isHidden()) {
+        m_closing->show(m_model.sheet(), m_model.reference());
+    }
     restoreCursor(cursor);
+    showTyped();
     showHint();
     showPlace();
     showProgress();
+    if (m_padLine->hasFocus()) {
+        followPad();
+    }
+}
+
+MemberId FloorPage::memberUnderCursor() const
+{
+    const auto key = m_grid->currentKey();
+    return key ? key->member : MemberId{};
 }
 
 // A reset forgets the cursor: it goes back to its cell, or to the first open one.
@@ -200,6 +336,7 @@ void FloorPage::showHint()
 
 void FloorPage::showPlace()
 {
+    showWall();
     const auto key = m_grid->currentKey();
     const auto cell = key ? m_model.cell(*key) : std::nullopt;
     if (!cell) {
@@ -210,9 +347,16 @@ void FloorPage::showPlace()
     const Exercise* exercise = m_model.reference().library.exercise(key->exercise);
     QString plan = tr("nothing planned");
     if (cell->done) {
-        plan = tr("done %1").arg(doneText(*cell->done, exercise));
+        plan = tr("done %1").arg(doneText(*cell->done, exercise, m_model.reference().effort));
     } else if (cell->planned) {
         plan = tr("plan %1").arg(plannedText(*cell->planned, exercise));
+    }
+    const QString sides = cell->done ? QString() : sidesText(*cell, key->side);
+    if (!sides.isEmpty()) {
+        // A limit or an open pair takes the place of the planned reps.
+        const bool isOtherwise = cell->sides.stopAt || cell->sides.isOpenPair;
+        const QString load = cell->planned ? ui::loadText(cell->planned->load) : QString();
+        plan = tr("%1 · %2").arg(isOtherwise ? load : plan, sides);
     }
     m_status->showPlace(personName(m_model.reference(), key->member),
                         placeText(m_model.reference(), {key->exercise, key->number, key->side}),
@@ -226,84 +370,23 @@ void FloorPage::showProgress()
     for (const FloorRow& row : m_model.sheet().rows) {
         for (const FloorCell& cell : row.cells) {
             known += cell.done ? 1 : 0;
-            all += cell.done || cell.planned ? 1 : 0;
+            all += cell.done || cell.isOpen() ? 1 : 0;
         }
     }
     m_status->showProgress(known, all);
-}
-
-void FloorPage::mark(MemberId member, bool came)
-{
-    const FloorSheet& sheet = m_model.sheet();
-    if (!m_bar->chosenClass()) {
-        m_status->say(tr("There is no class yet: type a name above and add it."), true);
-        return;
-    }
-    const QString name = personName(m_model.reference(), member);
-    const auto row = std::find_if(
-        sheet.rows.begin(), sheet.rows.end(), [&](const auto& r) { return r.member == member; });
-    const bool hasDone = row != sheet.rows.end() &&
-                         std::any_of(row->cells.begin(), row->cells.end(), [](const auto& cell) {
-                             return cell.done.has_value();
-                         });
-    if (!came && hasDone) {
-        m_status->say(tr("%1 has done sets here; take those back first, then the mark.").arg(name),
-                      true);
-        return;
-    }
-    const bool went = succeeds(failureOf([&] {
-        if (came) {
-            m_writer.markCame(sheet, m_model.reference(), member);
-        } else {
-            m_writer.unmark(sheet, member);
-        }
-    }));
-    if (went) {
-        m_status->say(came ? tr("%1 came.").arg(name) : tr("%1 is not marked any more.").arg(name),
-                      false);
-    }
-}
-
-void FloorPage::addClass(const QString& name)
-{
-    ClassId added;
-    const bool went = succeeds(failureOf([&] {
-        const storage::ClassStore classes(m_workspace.logbook);
-        if (const auto known = classes.find(name.toStdString())) {
-            added = known->id;
-            return;
-        }
-        added = m_writer.addClass(name.toStdString());
-    }));
-    if (went) {
-        m_bar->closeNewClass();
-        m_bar->choose(added, m_bar->chosenDay());
-    }
-}
-
-void FloorPage::keepTemplate(const std::vector<TemplateItem>& items)
-{
-    const FloorSheet& sheet = m_model.sheet();
-    if (!m_bar->chosenClass()) {
-        return;
-    }
-    const std::vector<TemplateItem> wanted = items; // the editor is refilled while this runs
-    m_template->setEdited(false);
-    const bool went =
-        succeeds(failureOf([&] { m_writer.setTemplate(sheet, m_model.reference(), wanted); }));
-    m_template->setEdited(!went);
-    if (went) {
-        m_status->say(tr("Template kept: %n exercises.", nullptr, static_cast<int>(wanted.size())),
-                      false);
-    }
 }
 
 void FloorPage::keyPressEvent(QKeyEvent* event)
 {
     if (event->matches(QKeySequence::Undo)) {
         if (!event->isAutoRepeat()) {
-            m_entry.takeBack();
+            m_pad.takeBack();
         }
+        event->accept();
+        return;
+    }
+    if (event->key() == Qt::Key_Escape) {
+        m_padLine->setFocus();
         event->accept();
         return;
     }
@@ -312,7 +395,7 @@ void FloorPage::keyPressEvent(QKeyEvent* event)
 
 void FloorPage::nextPart()
 {
-    std::vector<QWidget*> parts{m_bar, m_attendance, m_grid};
+    std::vector<QWidget*> parts{m_padLine, m_bar, m_attendance, m_grid};
     if (m_template->isVisible()) {
         parts.push_back(m_template);
     }
@@ -326,7 +409,7 @@ void FloorPage::nextPart()
     QWidget* next = parts[(at + 1) % parts.size()];
     if (next == m_attendance) {
         next = m_attendance->filterField();
-    } else if (next != m_grid) {
+    } else if (next != m_grid && next != m_padLine) {
         next = next->findChild<QWidget*>(next == m_bar ? QStringLiteral("floorClass")
                                                        : QStringLiteral("templateList"));
     }

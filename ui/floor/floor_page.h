@@ -4,6 +4,8 @@
 
 #include "ui/floor/floor_entry.h"
 #include "ui/floor/floor_model.h"
+#include "ui/floor/floor_pad.h"
+#include "ui/floor/floor_sides.h"
 #include "ui/floor/floor_writer.h"
 #include "ui/workspace.h"
 
@@ -15,10 +17,13 @@ class QSplitter;
 namespace levelbar::ui {
 
 class AttendanceList;
+class ClosingPanel;
 class FloorBar;
 class FloorGrid;
 class FloorStatus;
+class PadLine;
 class TemplateEditor;
+class WallWindow;
 
 // The class floor: a class on a day, who came, and the grid in which every set is written down
 // from the keyboard. Looking writes nothing; everything shown is in the logbook.
@@ -32,6 +37,10 @@ public:
 
     // Shows that class on that day; writes nothing.
     void openClass(ClassId groupClass, Day day);
+    // Whose left and right differ; a class keeps the review it began with.
+    void setRoster(const ReviewedRosterPointer& roster);
+    // Whose cell the cursor stands on; not stored when on none.
+    [[nodiscard]] MemberId memberUnderCursor() const;
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -40,6 +49,13 @@ protected:
 private:
     void build();
     void connectParts();
+    void connectPad();
+    void showTyped();
+    void followPad();
+    void toggleWall();
+    void toggleTimer();
+    void toggleClosing();
+    void showWall();
     void heed(const storage::Change& change);
     // Reads again what is shown; says so when that fails.
     void refresh(bool withReference);
@@ -58,12 +74,17 @@ private:
     FloorModel m_model;
     FloorWriter m_writer;
     FloorEntry m_entry;
+    FloorPad m_pad;
+    FloorSides m_sidesToday;
     bool m_isStale = true;
     FloorBar* m_bar;
     AttendanceList* m_attendance;
     FloorGrid* m_grid;
     QLabel* m_hint;
     TemplateEditor* m_template;
+    ClosingPanel* m_closing;
+    PadLine* m_padLine;
+    WallWindow* m_wall = nullptr; // once it was wanted
     FloorStatus* m_status;
 };
 

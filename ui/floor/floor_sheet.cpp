@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/floor_sheet.h"
 
+#include "storage/gym_store.h"
 #include "storage/library_store.h"
 #include "storage/member_store.h"
 #include "storage/set_store.h"
@@ -17,35 +18,6 @@ namespace levelbar::ui {
 namespace {
 
 constexpr std::size_t kMeetingsForProposal = 4;
-
-FloorTemplate templateFor(const storage::Logbook& logbook, ClassId groupClass, Day day)
-{
-    const storage::ClassStore classes(logbook);
-    FloorTemplate found;
-    found.items = classes.templateOf(groupClass);
-    if (!found.items.empty()) {
-        return found;
-    }
-    // Only earlier days: a proposal must not change while the class is being logged.
-    const storage::SetStore sets(logbook);
-    std::vector<DoneSet> seen;
-    for (const storage::Meeting& meeting : classes.meetingsOf(groupClass)) {
-        if (meeting.day >= day) {
-            continue;
-        }
-        const auto done = sets.ofMeeting(meeting.id);
-        if (done.empty()) {
-            continue;
-        }
-        seen.insert(seen.end(), done.begin(), done.end());
-        if (++found.meetingsSeen == static_cast<int>(kMeetingsForProposal)) {
-            break;
-        }
-    }
-    found.items = templateFromHistory(seen);
-    found.isProposed = !found.items.empty();
-    return found;
-}
 
 // How many sets, and on which sides, an exercise takes in the grid.
 struct Extent {
@@ -163,6 +135,35 @@ private:
 
 } // namespace
 
+FloorTemplate templateFor(const storage::Logbook& logbook, ClassId groupClass, Day day)
+{
+    const storage::ClassStore classes(logbook);
+    FloorTemplate found;
+    found.items = classes.templateOf(groupClass);
+    if (!found.items.empty()) {
+        return found;
+    }
+    // Only earlier days: a proposal must not change while the class is being logged.
+    const storage::SetStore sets(logbook);
+    std::vector<DoneSet> seen;
+    for (const storage::Meeting& meeting : classes.meetingsOf(groupClass)) {
+        if (meeting.day >= day) {
+            continue;
+        }
+        const auto done = sets.ofMeeting(meeting.id);
+        if (done.empty()) {
+            continue;
+        }
+        seen.insert(seen.end(), done.begin(), done.end());
+        if (++found.meetingsSeen == static_cast<int>(kMeetingsForProposal)) {
+            break;
+        }
+    }
+    found.items = templateFromHistory(seen);
+    found.isProposed = !found.items.empty();
+    return found;
+}
+
 std::vector<Side> plannedSides(const Exercise* exercise)
 {
     if (exercise != nullptr && exercise->sidedness == Sidedness::SingleSided) {
@@ -171,10 +172,13 @@ std::vector<Side> plannedSides(const Exercise* exercise)
     return {Side::Both};
 }
 
-FloorReference readReference(const storage::Logbook& logbook)
+FloorReference readReference(const storage::Logbook& logbook, Day today)
 {
     FloorReference reference;
     reference.library = storage::LibraryStore(logbook).all();
+    const storage::GymStore gym(logbook);
+    reference.effort = gym.effortScale();
+    reference.kit = gym.kitOn(today);
     for (Member& member : storage::MemberStore(logbook).all(true)) {
         const MemberId id = member.id;
         reference.people.emplace(id, std::move(member));

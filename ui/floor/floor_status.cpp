@@ -101,6 +101,7 @@ FloorStatus::FloorStatus(QWidget* parent)
     m_place->setTextFormat(Qt::RichText);
     m_said->setTextFormat(Qt::PlainText);
     m_said->setWordWrap(true);
+    m_place->setWordWrap(true);
     for (QLabel* label : {m_place, m_said}) {
         label->setMinimumWidth(1); // a long line must not widen the window
     }

@@ -76,6 +76,20 @@ Amount amountOf(const PerformedSet& performed)
     return {performed.reps, AmountKind::Reps};
 }
 
+// Why a set ended, where that matters for the other side.
+QString stoppedPart(const DoneSet& done, const QString& text)
+{
+    if (done.performed.stopped == StopReason::Capped) {
+        return FloorWords::tr("%1, capped by the other side").arg(text);
+    }
+    if (done.performed.stopped == StopReason::Pain) {
+        return done.performed.pain ? FloorWords::tr("%1, stopped by pain (%2 of 10)")
+                                         .arg(text, QLocale().toString(*done.performed.pain))
+                                   : FloorWords::tr("%1, stopped by pain").arg(text);
+    }
+    return text;
+}
+
 } // namespace
 
 QString personName(const FloorReference& reference, MemberId member)
@@ -114,7 +128,7 @@ QString plannedText(const PlannedSet& planned, const Exercise* exercise)
                   amountOf(exercise));
 }
 
-QString doneText(const DoneSet& done, const Exercise* exercise)
+QString doneText(const DoneSet& done, const Exercise* exercise, EffortScale effort)
 {
     const Amount amount = amountOf(done.performed);
     const Mass& load = done.performed.load;
@@ -123,23 +137,32 @@ QString doneText(const DoneSet& done, const Exercise* exercise)
         text = FloorWords::tr("%1, tried and failed").arg(text);
     }
     if (done.performed.reserve) {
-        text = FloorWords::tr("%1, %2 in reserve")
-                   .arg(text, tenthsText(done.performed.reserve->tenths));
+        const Reserve reserve = *done.performed.reserve;
+        const bool isRpe = effort == EffortScale::Rpe && isOnScale(reserve, effort);
+        text = (isRpe ? FloorWords::tr("%1 at RPE %2") : FloorWords::tr("%1, %2 in reserve"))
+                   .arg(text, tenthsText(isRpe ? 100 - reserve.tenths : reserve.tenths));
     }
-    return text;
+    return stoppedPart(done, text);
 }
 
-QString doneCellText(const DoneSet& done, const Exercise* exercise)
+QString doneCellText(const DoneSet& done, const Exercise* exercise, EffortScale effort)
 {
     const Amount amount = amountOf(done.performed);
     const Mass& load = done.performed.load;
     const QString written = load.unit() == MassUnit::Kilogram
                                 ? byLocale(QString::fromStdString(load.number()))
                                 : loadText(load);
-    const QString text = joined(loadPart(load, written, exercise), amount.value, amount.kind);
-    return done.performed.reserve
-               ? FloorWords::tr("%1 r%2").arg(text, tenthsText(done.performed.reserve->tenths))
-               : text;
+    QString text = joined(loadPart(load, written, exercise), amount.value, amount.kind);
+    if (done.performed.stopped == StopReason::Pain) {
+        text = FloorWords::tr("%1 pain").arg(text);
+    }
+    if (!done.performed.reserve) {
+        return text;
+    }
+    const Reserve reserve = *done.performed.reserve;
+    const bool isRpe = effort == EffortScale::Rpe && isOnScale(reserve, effort);
+    return (isRpe ? FloorWords::tr("%1 @%2") : FloorWords::tr("%1 r%2"))
+        .arg(text, tenthsText(isRpe ? 100 - reserve.tenths : reserve.tenths));
 }
 
 QString placeText(const FloorReference& reference, const FloorColumn& column)
@@ -197,6 +220,11 @@ QString faultText(const Fault& fault)
     if (fault.code == FaultCode::NotACell) {
         return FloorWords::tr(
                    "'%1' is neither reps (9) nor reps with reserve (9.2); reps go from 0 to 200.")
+            .arg(fault.arguments.empty() ? QString() : QString::fromStdString(fault.arguments[0]));
+    }
+    if (fault.code == FaultCode::NotARpeCell) {
+        return FloorWords::tr("'%1' is neither reps (9) nor reps with RPE (9.8 for 8, 9.85 for "
+                              "8.5); reps go from 0 to 200, RPE from 5 to 10.")
             .arg(fault.arguments.empty() ? QString() : QString::fromStdString(fault.arguments[0]));
     }
     const std::string_view text = sentenceTemplate(fault.code);

@@ -21,10 +21,11 @@ namespace levelbar::ui {
 // What a set was or is to be, in full ("60 kg × 9", "20 s", "12 reps"); amounts that are not
 // known are "?".
 [[nodiscard]] QString plannedText(const PlannedSet& planned, const Exercise* exercise);
-// In full: "60 kg × 9, 2 in reserve".
-[[nodiscard]] QString doneText(const DoneSet& done, const Exercise* exercise);
-// As short as a cell needs: "60 × 9 r2"; kilograms go without their unit.
-[[nodiscard]] QString doneCellText(const DoneSet& done, const Exercise* exercise);
+// In full: "60 kg × 9, 2 in reserve", "60 kg × 9 at RPE 8".
+[[nodiscard]] QString doneText(const DoneSet& done, const Exercise* exercise, EffortScale effort);
+// As short as a cell needs: "60 × 9 r2", "60 × 9 @8"; kilograms go without their unit.
+[[nodiscard]] QString
+doneCellText(const DoneSet& done, const Exercise* exercise, EffortScale effort);
 
 // "Barbell bench press, set 2, left".
 [[nodiscard]] QString placeText(const FloorReference& reference, const FloorColumn& column);

@@ -2,7 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/floor_writer.h"
 
+#include "storage/library_store.h"
 #include "storage/set_store.h"
+#include "storage/side_store.h"
+#include "ui/floor/floor_expectation.h"
 
 #include <algorithm>
 #include <map>
@@ -36,7 +39,8 @@ void layPlan(storage::WriteScope& scope,
              const storage::Meeting& meeting,
              MemberId member,
              const std::vector<TemplateItem>& items,
-             const FloorReference& reference)
+             const FloorReference& reference,
+             Moment now)
 {
     const storage::Logbook& logbook = scope.logbook();
     std::set<CellKey> planned;
@@ -44,11 +48,11 @@ void layPlan(storage::WriteScope& scope,
         planned.insert(cellOf(set));
     }
     const auto done = doneBefore(logbook, member, meeting.day);
-    for (const PlannedSet& set :
-         planFromLast(meeting.id, member, items, reference.library.exercises, done)) {
-        if (planned.insert(cellOf(set)).second) {
-            SetStore::plan(scope, set);
-        }
+    auto sets = planFromLast(meeting.id, member, items, reference.library.exercises, done);
+    std::erase_if(sets, [&](const PlannedSet& set) { return !planned.insert(cellOf(set)).second; });
+    expectReps(sets, logbook, reference.library, meeting.day, now);
+    for (const PlannedSet& set : sets) {
+        SetStore::plan(scope, set);
     }
 }
 
@@ -63,7 +67,7 @@ void dropPlan(storage::WriteScope& scope,
     }
     for (const FloorRow& row : sheet.rows) {
         for (const FloorCell& cell : row.cells) {
-            if (!cell.isOpen()) {
+            if (!cell.isPlannedOnly()) {
                 continue;
             }
             const auto sets = wanted.find(cell.planned->exercise);
@@ -132,6 +136,9 @@ void apply(const KeyedSet& keyed, PerformedSet& performed)
     performed.metresTenths = keyed.metresTenths;
     performed.reserve = keyed.reserve;
     performed.known = keyed.known;
+    performed.stopped = keyed.stopped;
+    performed.pain = keyed.pain;
+    performed.kind = keyed.kind;
 }
 
 } // namespace
@@ -141,9 +148,19 @@ void FloorWriter::finish(Action& action)
     m_workspace.notifier.announce(action.commit());
 }
 
+void FloorWriter::putPrescription(Action& action,
+                                  MemberId member,
+                                  const SidePrescription& prescription)
+{
+    const auto stored = storage::SideStore(action.logbook()).ofMember(member).prescriptions;
+    if (std::find(stored.begin(), stored.end(), prescription) == stored.end()) {
+        storage::SideStore::putPrescription(action, member, prescription);
+    }
+}
+
 ClassId FloorWriter::addClass(const std::string& name)
 {
-    Action action(m_workspace.logbook, ActionKind::EditTemplate, m_workspace.clock.now());
+    Action action(m_workspace.logbook, ActionKind::EditClass, m_workspace.clock.now());
     const ClassId added = ClassStore::add(action, name);
     finish(action);
     return added;
@@ -166,7 +183,8 @@ void FloorWriter::markCame(const FloorSheet& sheet,
             {id, sheet.groupClass, sheet.day, meeting.start},
             member,
             sheet.items.items,
-            reference);
+            reference,
+            m_workspace.clock.now());
     finish(action);
 }
 
@@ -195,7 +213,7 @@ void FloorWriter::setTemplate(const FloorSheet& sheet,
     if (sheet.meeting) {
         dropPlan(action, sheet, items);
         for (const FloorRow& row : sheet.rows) {
-            layPlan(action, *sheet.meeting, row.member, items, reference);
+            layPlan(action, *sheet.meeting, row.member, items, reference, m_workspace.clock.now());
         }
     }
     finish(action);
@@ -231,7 +249,22 @@ DoneSet FloorWriter::signedNow(DoneSet set) const
     return set;
 }
 
-DoneSet FloorWriter::log(const FloorSheet& sheet, const PlannedSet& planned, const KeyedSet& keyed)
+PlannedSetId FloorWriter::planNow(Action& action, std::vector<PlannedSet> sets, Day day) const
+{
+    const storage::Logbook& logbook = m_workspace.logbook;
+    const Library library = storage::LibraryStore(logbook).all();
+    expectReps(sets, logbook, library, day, m_workspace.clock.now());
+    PlannedSetId last;
+    for (const PlannedSet& set : sets) {
+        last = SetStore::plan(action, set);
+    }
+    return last;
+}
+
+DoneSet FloorWriter::log(const FloorSheet& sheet,
+                         const PlannedSet& planned,
+                         const KeyedSet& keyed,
+                         std::optional<PlannedSet> sameLoad)
 {
     Action action(m_workspace.logbook, ActionKind::LogSet, m_workspace.clock.now());
     const SetStore sets(m_workspace.logbook);
@@ -245,9 +278,16 @@ DoneSet FloorWriter::log(const FloorSheet& sheet, const PlannedSet& planned, con
     set.performed.load = planned.load;
     apply(keyed, set.performed);
     set.meeting = planned.meeting;
-    set.planned = planned.id.isStored() ? planned.id : SetStore::plan(action, planned);
+    set.planned = planned.id.isStored() ? planned.id : planNow(action, {planned}, sheet.day);
     set = signedNow(std::move(set));
     SetStore::add(action, set);
+    if (sameLoad && !(sameLoad->load == set.performed.load)) {
+        sameLoad->load = set.performed.load;
+        SetStore::updatePlanned(action, *sameLoad);
+    }
+    if (keyed.prescription) {
+        putPrescription(action, set.member, *keyed.prescription);
+    }
     finish(action);
     return set;
 }
@@ -274,16 +314,16 @@ DoneSet FloorWriter::correctLoad(const DoneSet& stored, const Mass& load)
     return replace(set);
 }
 
-void FloorWriter::changeLoad(const std::vector<PlannedSet>& planned, const Mass& load)
+void FloorWriter::changeLoad(std::vector<PlannedSet> planned, const Mass& load, Day day)
 {
     Action action(m_workspace.logbook, ActionKind::PlanMeeting, m_workspace.clock.now());
-    for (PlannedSet set : planned) {
+    for (PlannedSet& set : planned) {
         if (set.id.isStored()) {
             SetStore::removePlanned(action, set.id);
         }
         set.load = load;
-        SetStore::plan(action, set);
     }
+    planNow(action, std::move(planned), day);
     finish(action);
 }
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "storage/action.h"
+#include "ui/floor/floor_batch.h"
 #include "ui/floor/floor_sheet.h"
 #include "ui/workspace.h"
 
@@ -19,6 +20,11 @@ struct KeyedSet {
     std::optional<int> metresTenths;
     std::optional<Reserve> reserve;
     HowKnown known = HowKnown::Counted;
+    SetKind kind = SetKind::Work;
+    std::optional<StopReason> stopped;
+    std::optional<int> pain; // 0 to 10
+    // Begins or ends with this set: weaker side first.
+    std::optional<SidePrescription> prescription;
 };
 
 // What a taking back undid, with the set it was about when it was about one.
@@ -58,21 +64,33 @@ public:
     [[nodiscard]] PlannedSet
     suggestion(const FloorSheet& sheet, const FloorReference& reference, const CellKey& key) const;
 
-    // Stores a set; a plan that is not stored yet is stored with it.
-    DoneSet log(const FloorSheet& sheet, const PlannedSet& planned, const KeyedSet& keyed);
+    // Stores a set; a plan that is not stored yet is stored with it. `sameLoad`: an open planned
+    // set, the other side's, that takes the load over.
+    DoneSet log(const FloorSheet& sheet,
+                const PlannedSet& planned,
+                const KeyedSet& keyed,
+                std::optional<PlannedSet> sameLoad = std::nullopt);
     DoneSet correct(const DoneSet& stored, const KeyedSet& keyed);
     DoneSet correctLoad(const DoneSet& stored, const Mass& load);
 
     // Gives planned sets of one meeting that are not done yet another load.
-    void changeLoad(const std::vector<PlannedSet>& planned, const Mass& load);
+    void changeLoad(std::vector<PlannedSet> planned, const Mass& load, Day day);
+
+    // All of it, or nothing.
+    void write(const FloorBatch& batch, Day day);
 
     // Nothing when there is nothing to take back.
     std::optional<TakenBack> takeBackLast();
 
 private:
     void finish(storage::Action& action);
+    // Plans sets with what is expected of them; the id of the last.
+    PlannedSetId planNow(storage::Action& action, std::vector<PlannedSet> sets, Day day) const;
     [[nodiscard]] DoneSet signedNow(DoneSet set) const;
     DoneSet replace(const DoneSet& set);
+    void addSet(storage::Action& action, const NewSet& added, Day day);
+    static void
+    putPrescription(storage::Action& action, MemberId member, const SidePrescription& prescription);
 
     Workspace& m_workspace;
     std::string m_initials;

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/load_steps.h"
 
+#include "core/gym/available_loads.h"
+
 #include <algorithm>
 #include <cctype>
 
@@ -43,6 +45,26 @@ Mass steppedLoad(const Mass& load, Implement implement, int direction)
     const std::int64_t heaviest =
         load.unit() == MassUnit::Pound ? kHeaviestPounds : kHeaviestKilograms;
     return Mass::ofThousandths(std::clamp<std::int64_t>(stepped, 0, heaviest), load.unit());
+}
+
+bool lacksLoad(const PlannedSet& planned, const Exercise* exercise)
+{
+    const bool isLifted = exercise == nullptr || exercise->load == LoadKind::External;
+    return isLifted && planned.isNew && planned.load.thousandths() == 0;
+}
+
+Mass steppedLoad(const Mass& load, const Kit& kit, const Exercise& exercise, int direction)
+{
+    if (kit.isAssumed) {
+        return steppedLoad(load, exercise.implement, direction);
+    }
+    const AvailableLoads loads(kit, exercise);
+    if (!loads.lightest()) {
+        return steppedLoad(load, exercise.implement, direction);
+    }
+    const auto next = direction > 0 ? loads.above(load) : loads.below(load);
+    const bool isBare = !next && direction < 0 && exercise.load == LoadKind::Added;
+    return next ? next->load : isBare ? Mass::ofThousandths(0, load.unit()) : load;
 }
 
 Result<Mass> parseTypedLoad(std::string_view text, MassUnit unit)

@@ -3,25 +3,34 @@
 #include "ui/pages/member_page.h"
 
 #include "core/base/number.h"
+#include "core/review/person_days.h"
+#include "core/today/work_habit.h"
 #include "storage/class_store.h"
+#include "storage/gym_store.h"
 #include "storage/history_reader.h"
 #include "storage/library_store.h"
 #include "storage/set_store.h"
 #include "ui/change_notifier.h"
-#include "ui/charts/strength_chart.h"
-#include "ui/pages/sets_model.h"
+#include "ui/pages/attendance_strip.h"
+#include "ui/pages/member_sides_panel.h"
+#include "ui/pages/push_up_panel.h"
+#include "ui/pages/sets_panel.h"
+#include "ui/pages/setup_card_panel.h"
+#include "ui/pages/strength_panel.h"
+#include "ui/pages/target_card.h"
+#include "ui/pages/tests_panel.h"
 #include "ui/perform.h"
+#include "ui/side_text.h"
 #include "ui/words.h"
 
-#include <QComboBox>
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
+#include <QShortcut>
 #include <QSplitter>
-#include <QTableView>
+#include <QTabWidget>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -30,9 +39,8 @@ namespace levelbar::ui {
 
 namespace {
 
-constexpr int kFactsWidth = 300;
-constexpr int kExerciseRole = Qt::UserRole + 1;
-constexpr int kSideRole = Qt::UserRole + 2;
+constexpr int kFactsWidth = 252;
+constexpr int kCardWidth = 320;
 
 int yearsBetween(Day birth, Day today)
 {
@@ -57,66 +65,70 @@ MemberPage::MemberPage(Workspace& workspace, BackgroundReview& review, QWidget* 
     : QWidget(parent)
     , m_workspace(workspace)
     , m_review(review)
+    , m_back(new QPushButton(this))
     , m_name(new QLabel(this))
     , m_facts(new QLabel(this))
+    , m_attendance(new AttendanceStrip(this))
     , m_reasons(new QListWidget(this))
     , m_sides(new QListWidget(this))
-    , m_exercise(new QComboBox(this))
-    , m_strengthWords(new QLabel(this))
-    , m_chart(new StrengthChart(this))
-    , m_sets(new SetsModel(this))
-    , m_table(new QTableView(this))
+    , m_strength(new StrengthPanel(workspace, this))
+    , m_sidesPanel(new MemberSidesPanel(this))
+    , m_tests(new TestsPanel(this))
+    , m_pictures(new QTabWidget(this))
+    , m_sets(new SetsPanel(this))
+    , m_target(new TargetCard(this))
+    , m_setup(new SetupCardPanel(workspace, this))
+    , m_pushUps(new PushUpPanel(workspace, this))
+{
+    nameParts();
+    makeLayout();
+    setBack(tr("People"));
+    connect(m_back, &QPushButton::clicked, this, &MemberPage::left);
+    connect(m_strength, &StrengthPanel::chosen, this, [this](ExerciseId exercise, Side side) {
+        m_setup->show(m_history, m_library, exercise);
+        m_target->show({&m_history, &m_library, exercise, side, m_workspace.clock.today()});
+    });
+    connect(m_sides, &QListWidget::itemActivated, this, [this] {
+        m_pictures->setCurrentWidget(m_sidesPanel);
+        m_sidesPanel->choose(m_sides->currentRow());
+    });
+    connect(&review, &BackgroundReview::ready, this, [this] { refresh(); });
+}
+
+void MemberPage::nameParts()
 {
     setObjectName(QStringLiteral("memberPage"));
     setAccessibleName(tr("Person"));
+    m_back->setObjectName(QStringLiteral("memberBack"));
     m_name->setObjectName(QStringLiteral("memberName"));
     m_facts->setObjectName(QStringLiteral("memberFacts"));
     m_reasons->setObjectName(QStringLiteral("memberReasons"));
     m_reasons->setAccessibleName(tr("Reasons to look"));
     m_sides->setObjectName(QStringLiteral("memberSides"));
     m_sides->setAccessibleName(tr("Left and right"));
-    m_exercise->setObjectName(QStringLiteral("memberExercise"));
-    m_exercise->setAccessibleName(tr("Exercise and side"));
-    m_strengthWords->setObjectName(QStringLiteral("memberStrengthWords"));
-    m_table->setObjectName(QStringLiteral("memberSets"));
-    m_table->setAccessibleName(tr("Sets, newest first"));
-    makeLayout();
-    connect(m_exercise, &QComboBox::currentIndexChanged, this, &MemberPage::showExercise);
-    connect(&review, &BackgroundReview::ready, this, [this] { refresh(); });
+    m_pictures->setObjectName(QStringLiteral("memberPictures"));
 }
 
-void MemberPage::makeLayout()
+QWidget* MemberPage::makeFacts()
 {
-    QFont large = m_name->font();
-    large.setPointSizeF(large.pointSizeF() * 1.5);
-    large.setBold(true);
-    m_name->setFont(large);
-    m_name->setWordWrap(true);
-    m_facts->setWordWrap(true);
-    m_facts->setTextFormat(Qt::PlainText);
-    m_strengthWords->setWordWrap(true);
-    m_strengthWords->setTextFormat(Qt::PlainText);
-    for (QListWidget* list : {m_reasons, m_sides}) {
-        list->setWordWrap(true);
-        list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    }
-    m_exercise->setMinimumWidth(340);
-    m_table->setModel(m_sets);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->setAlternatingRowColors(true);
-    m_table->setShowGrid(false);
-    m_table->setTabKeyNavigation(false);
-    m_table->verticalHeader()->hide();
-    m_table->verticalHeader()->setDefaultSectionSize(m_table->fontMetrics().height() + 8);
-    m_table->horizontalHeader()->setStretchLastSection(true);
-
-    auto* back = new QPushButton(tr("Back to People"), this);
-    back->setObjectName(QStringLiteral("memberBack"));
-    connect(back, &QPushButton::clicked, this, &MemberPage::left);
+    auto* print = new QPushButton(tr("Print"), this);
+    print->setObjectName(QStringLiteral("memberPrint"));
+    print->setToolTip(tr("The person's page as a report (Ctrl+P)"));
+    const auto wantPrint = [this] { Q_EMIT printWanted(m_member); };
+    connect(print, &QPushButton::clicked, this, wantPrint);
+    auto* shortcut = new QShortcut(QKeySequence::Print, this);
+    shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(shortcut, &QShortcut::activated, this, wantPrint);
+    auto* ways = new QHBoxLayout;
+    ways->addWidget(m_back);
+    ways->addWidget(print);
+    ways->addStretch(1);
     auto* facts = new QVBoxLayout;
-    facts->addWidget(back, 0, Qt::AlignLeft);
+    facts->addLayout(ways);
     facts->addWidget(m_name);
     facts->addWidget(m_facts);
+    facts->addWidget(heading(tr("Seen in twelve weeks"), this));
+    facts->addWidget(m_attendance);
     facts->addWidget(heading(tr("Look at"), this));
     facts->addWidget(m_reasons, 2);
     facts->addWidget(heading(tr("Left and right"), this));
@@ -125,31 +137,69 @@ void MemberPage::makeLayout()
     side->setLayout(facts);
     side->setFixedWidth(kFactsWidth);
     facts->setContentsMargins(0, 0, 8, 0);
-
-    auto* strength = new QWidget(this);
-    auto* strengthLayout = new QVBoxLayout(strength);
-    strengthLayout->setContentsMargins(0, 0, 0, 0);
-    strengthLayout->addWidget(m_exercise, 0, Qt::AlignLeft);
-    strengthLayout->addWidget(m_strengthWords);
-    strengthLayout->addWidget(m_chart, 1);
-    auto* halves = new QSplitter(Qt::Vertical, this);
-    halves->addWidget(strength);
-    halves->addWidget(m_table);
-    halves->setStretchFactor(0, 3);
-    halves->setStretchFactor(1, 1);
-    halves->setChildrenCollapsible(false);
-    halves->setSizes({520, 190});
-    auto* layout = new QHBoxLayout(this);
-    layout->setContentsMargins(16, 14, 16, 10);
-    layout->addWidget(side);
-    layout->addWidget(halves, 1);
+    return side;
 }
 
-void MemberPage::open(MemberId member)
+void MemberPage::makeLayout()
 {
+    QFont large = m_name->font();
+    large.setPointSizeF(large.pointSizeF() * 1.5);
+    large.setBold(true);
+    m_name->setFont(large);
+    m_name->setTextFormat(Qt::PlainText);
+    m_name->setWordWrap(true);
+    m_facts->setWordWrap(true);
+    m_facts->setTextFormat(Qt::PlainText);
+    for (QListWidget* list : {m_reasons, m_sides}) {
+        list->setWordWrap(true);
+        list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    }
+    auto* strength = new QSplitter(Qt::Horizontal, this);
+    strength->addWidget(m_strength);
+    auto* cards = new QWidget(this);
+    auto* cardsLayout = new QVBoxLayout(cards);
+    cardsLayout->setContentsMargins(0, 0, 0, 0);
+    cardsLayout->addWidget(m_target, 1);
+    cardsLayout->addWidget(m_setup);
+    strength->addWidget(cards);
+    strength->setChildrenCollapsible(false);
+    strength->setStretchFactor(0, 3);
+    strength->setStretchFactor(1, 1);
+    strength->setSizes({600, kCardWidth});
+    m_pictures->setDocumentMode(true);
+    m_pictures->addTab(strength, tr("Strength"));
+    m_pictures->addTab(m_sidesPanel, tr("Left and right"));
+    m_pictures->addTab(m_tests, tr("Tests"));
+    m_pictures->addTab(m_sets, tr("Sets"));
+    m_pictures->addTab(m_pushUps, tr("Body weight"));
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(16, 14, 16, 10);
+    layout->addWidget(makeFacts());
+    layout->addWidget(m_pictures, 1);
+}
+
+void MemberPage::setBack(const QString& place)
+{
+    m_back->setText(tr("Back to %1").arg(place));
+}
+
+void MemberPage::showSidesPicture()
+{
+    m_pictures->setCurrentWidget(m_sidesPanel);
+}
+
+void MemberPage::open(MemberId member, ExerciseId exercise)
+{
+    if (m_member != member) {
+        m_sets->clearFilter();
+        m_pictures->setCurrentIndex(0);
+    }
     m_member = member;
     refresh();
-    m_exercise->setFocus(Qt::OtherFocusReason);
+    if (exercise.isStored()) {
+        m_strength->choose(exercise);
+    }
+    m_strength->focusChoice();
 }
 
 const MemberReview* MemberPage::reviewOf(MemberId member) const
@@ -178,13 +228,19 @@ void MemberPage::refresh()
         }
         m_history = std::move(*history);
         m_library = storage::LibraryStore(m_workspace.logbook).all();
-        m_sets->show(storage::SetStore(m_workspace.logbook).ofMember(m_member), m_library);
-        m_table->resizeColumnsToContents();
+        const storage::GymStore gym(m_workspace.logbook);
+        const EffortScale effort = gym.effortScale();
+        m_sets->show(storage::SetStore(m_workspace.logbook).ofMember(m_member), m_library, effort);
+        m_target->setGym(gym.kitOn(m_workspace.clock.today()), effort);
         const MemberReview* review = reviewOf(m_member);
         showFacts(m_history.member);
         showSides(review);
-        fillExercises(review);
-        showExercise();
+        const Day today = m_workspace.clock.today();
+        m_attendance->show(seenDays(m_history, today), today);
+        m_sidesPanel->show(m_history, m_review.current());
+        m_tests->show(m_history, m_review.current());
+        m_pushUps->show(m_history, m_library);
+        m_strength->show(m_history, m_library, m_review.current(), effort);
     });
 }
 
@@ -221,6 +277,9 @@ void MemberPage::showFacts(const Member& member)
     if (!classes.isEmpty()) {
         add(classes.join(QStringLiteral(", ")));
     }
+    if (const auto habit = hardSetHabit(m_history, m_workspace.clock.today())) {
+        add(words(hardSetsPhrase(*habit)));
+    }
     if (!member.note.empty()) {
         add(tr("Note: %1").arg(plain(member.note)));
     }
@@ -237,66 +296,18 @@ void MemberPage::showSides(const MemberReview* review)
     for (const Attention& attention : review->attention) {
         m_reasons->addItem(words(attention));
     }
-    if (review->attention.empty()) {
+    for (const SlipQuestion& slip : review->slips) {
+        m_reasons->addItem(words(phrases(slip)));
+    }
+    if (review->attention.empty() && review->slips.empty()) {
         m_reasons->addItem(tr("Nothing at the moment."));
     }
     for (const SideReview& side : review->sides) {
-        m_sides->addItem(tr("%1: %2").arg(plain(side.measure.name), words(phrases(side))));
+        m_sides->addItem(tr("%1: %2").arg(plain(side.measure.name), sideSentence(side)));
     }
     if (review->sides.empty()) {
         m_sides->addItem(tr("Not measured on both sides on one day yet."));
     }
-}
-
-void MemberPage::fillExercises(const MemberReview* review)
-{
-    const QVariant exercise = m_exercise->currentData(kExerciseRole);
-    const QVariant side = m_exercise->currentData(kSideRole);
-    const QSignalBlocker blocker(m_exercise);
-    m_exercise->clear();
-    if (review == nullptr) {
-        return;
-    }
-    const StrengthReview* main = mainStrength(*review);
-    int wanted = 0;
-    bool isKept = false;
-    for (const StrengthReview& entry : review->strength) {
-        const Exercise* known = m_library.exercise(entry.exercise);
-        QString label = plain(known->name);
-        if (entry.side != Side::Both) {
-            label = tr("%1, %2").arg(label, word(sideWord(entry.side)));
-        }
-        const int row = m_exercise->count();
-        m_exercise->addItem(label);
-        m_exercise->setItemData(row, static_cast<qlonglong>(entry.exercise.value), kExerciseRole);
-        m_exercise->setItemData(row, static_cast<int>(entry.side), kSideRole);
-        const bool isSame = exercise == m_exercise->itemData(row, kExerciseRole) &&
-                            side == m_exercise->itemData(row, kSideRole);
-        if (isSame || (!isKept && &entry == main)) {
-            wanted = row;
-            isKept = isKept || isSame;
-        }
-    }
-    m_exercise->setCurrentIndex(wanted);
-}
-
-void MemberPage::showExercise()
-{
-    const Day today = m_workspace.clock.today();
-    const MemberReview* review = reviewOf(m_member);
-    const ExerciseId exercise{m_exercise->currentData(kExerciseRole).toLongLong()};
-    const auto side = static_cast<Side>(m_exercise->currentData(kSideRole).toInt());
-    QString text = tr("No strength can be read off the sets yet.");
-    if (review != nullptr) {
-        for (const StrengthReview& entry : review->strength) {
-            if (entry.exercise == exercise && entry.side == side) {
-                text = words(phrases(entry.strength, today)) + QLatin1Char('\n') +
-                       words(phrases(entry.trend));
-            }
-        }
-    }
-    m_strengthWords->setText(text);
-    m_chart->show(strengthFigure(m_history, m_library, exercise, side, today), today);
 }
 
 void MemberPage::keyPressEvent(QKeyEvent* event)

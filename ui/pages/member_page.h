@@ -7,40 +7,54 @@
 
 #include <QWidget>
 
-class QComboBox;
 class QLabel;
 class QListWidget;
-class QTableView;
+class QPushButton;
+class QTabWidget;
 
 namespace levelbar::ui {
 
-class SetsModel;
-class StrengthChart;
+class AttendanceStrip;
+class MemberSidesPanel;
+class PushUpPanel;
+class SetsPanel;
+class SetupCardPanel;
+class StrengthPanel;
+class TargetCard;
+class TestsPanel;
 
-// Person: who they are, their strength over time, their sides, their sets.
+// Person: who they are, their strength over time, their sides, their tests, their sets.
 class MemberPage : public QWidget {
     Q_OBJECT
 
 public:
     MemberPage(Workspace& workspace, BackgroundReview& review, QWidget* parent = nullptr);
 
-    void open(MemberId member);
+    // The picture of left and right through time to the front.
+    void showSidesPicture();
+    // With that exercise shown, when it is one of theirs; 0: the one that stands for the person.
+    void open(MemberId member, ExerciseId exercise = {});
+
+    // Where one came from, as the rail names it: "Back to Today".
+    void setBack(const QString& place);
 
     [[nodiscard]] MemberId member() const { return m_member; }
 
 Q_SIGNALS:
     void left(); // back to where one came from
+    void printWanted(levelbar::MemberId member);
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
+    void nameParts();
     void makeLayout();
+    [[nodiscard]] QWidget* makeFacts();
+    void makePictures();
     void refresh();
     void showFacts(const Member& member);
     void showSides(const MemberReview* review);
-    void fillExercises(const MemberReview* review);
-    void showExercise();
     [[nodiscard]] const MemberReview* reviewOf(MemberId member) const;
 
     Workspace& m_workspace;
@@ -48,15 +62,20 @@ private:
     MemberId m_member;
     Library m_library;
     MemberHistory m_history;
+    QPushButton* m_back;
     QLabel* m_name;
     QLabel* m_facts;
+    AttendanceStrip* m_attendance;
     QListWidget* m_reasons;
     QListWidget* m_sides;
-    QComboBox* m_exercise;
-    QLabel* m_strengthWords;
-    StrengthChart* m_chart;
-    SetsModel* m_sets;
-    QTableView* m_table;
+    StrengthPanel* m_strength;
+    MemberSidesPanel* m_sidesPanel;
+    TestsPanel* m_tests;
+    QTabWidget* m_pictures;
+    SetsPanel* m_sets;
+    TargetCard* m_target;
+    SetupCardPanel* m_setup;
+    PushUpPanel* m_pushUps;
 };
 
 } // namespace levelbar::ui

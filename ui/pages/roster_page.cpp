@@ -5,6 +5,7 @@
 #include "storage/class_store.h"
 #include "ui/pages/roster_delegate.h"
 #include "ui/pages/roster_model.h"
+#include "ui/pages/words_filter.h"
 #include "ui/perform.h"
 #include "ui/words.h"
 
@@ -22,34 +23,6 @@
 namespace levelbar::ui {
 
 namespace {
-
-// Every word typed must be found somewhere in the row's search text.
-class WordsFilter : public QSortFilterProxyModel {
-public:
-    using QSortFilterProxyModel::QSortFilterProxyModel;
-
-    void setWords(const QString& text)
-    {
-        m_words = text.split(QLatin1Char(' '), Qt::SkipEmptyParts);
-        invalidateFilter();
-    }
-
-protected:
-    [[nodiscard]] bool filterAcceptsRow(int row, const QModelIndex& parent) const override
-    {
-        const QString text =
-            sourceModel()->index(row, 0, parent).data(RosterModel::SearchRole).toString();
-        for (const QString& word : m_words) {
-            if (!text.contains(word, Qt::CaseInsensitive)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-private:
-    QStringList m_words;
-};
 
 std::map<MemberId, QString> classNames(const storage::Logbook& logbook)
 {
@@ -69,7 +42,7 @@ RosterPage::RosterPage(Workspace& workspace, BackgroundReview& review, QWidget* 
     : QWidget(parent)
     , m_workspace(workspace)
     , m_model(new RosterModel(this))
-    , m_proxy(new WordsFilter(this))
+    , m_proxy(new WordsFilter(RosterModel::SearchRole, this))
     , m_filter(new QLineEdit(this))
     , m_count(new QLabel(this))
     , m_table(new QTableView(this))

@@ -24,6 +24,16 @@ QString amountText(const PerformedSet& set)
                             : QString();
 }
 
+// On the scale that the gym chose; a reserve beyond the RPE scale's end is told as a reserve.
+QString effortText(const std::optional<Reserve>& reserve, EffortScale effort)
+{
+    if (!reserve) {
+        return {};
+    }
+    return isOnScale(*reserve, effort) ? plain(effortNumber(*reserve, effort))
+                                       : SetsModel::tr("%1 left").arg(plain(text(*reserve)));
+}
+
 QString painText(const DoneSet& set)
 {
     if (!set.performed.pain) {
@@ -41,11 +51,12 @@ QString painText(const DoneSet& set)
 
 } // namespace
 
-void SetsModel::show(std::vector<DoneSet> sets, Library library)
+void SetsModel::show(std::vector<DoneSet> sets, Library library, EffortScale effort)
 {
     beginResetModel();
     m_sets = std::move(sets);
     m_library = std::move(library);
+    m_effort = effort;
     endResetModel();
 }
 
@@ -70,7 +81,7 @@ QVariant SetsModel::headerData(int section, Qt::Orientation orientation, int rol
                                 tr("Set"),
                                 tr("Load"),
                                 tr("Reps"),
-                                tr("Reserve"),
+                                m_effort == EffortScale::Rpe ? tr("RPE") : tr("Reserve"),
                                 tr("How known"),
                                 tr("Kind"),
                                 tr("Stopped"),
@@ -104,7 +115,7 @@ QString SetsModel::text(const DoneSet& set, int column) const
     case AmountColumn:
         return amountText(performed);
     case ReserveColumn:
-        return performed.reserve ? plain(levelbar::text(*performed.reserve)) : QString();
+        return effortText(performed.reserve, m_effort);
     case KnownColumn:
         return word(howKnownWord(performed.known));
     case KindColumn:
@@ -129,6 +140,13 @@ QVariant SetsModel::data(const QModelIndex& index, int role) const
     const DoneSet& set = m_sets[static_cast<std::size_t>(index.row())];
     if (role == Qt::DisplayRole || role == Qt::AccessibleTextRole) {
         return text(set, index.column());
+    }
+    if (role == SearchRole) {
+        QString all;
+        for (int column = 0; column < ColumnCount; ++column) {
+            all += text(set, column) + QLatin1Char('\n');
+        }
+        return all;
     }
     const bool isNumber = index.column() == NumberColumn || index.column() == LoadColumn ||
                           index.column() == AmountColumn || index.column() == ReserveColumn;

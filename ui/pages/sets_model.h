@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/exercise/done_set.h"
+#include "core/exercise/effort.h"
 #include "core/review/history.h"
 
 #include <QAbstractTableModel>
@@ -32,9 +33,11 @@ public:
         ColumnCount
     };
 
+    static constexpr int SearchRole = Qt::UserRole + 1; // all of a row's words
+
     using QAbstractTableModel::QAbstractTableModel;
 
-    void show(std::vector<DoneSet> sets, Library library);
+    void show(std::vector<DoneSet> sets, Library library, EffortScale effort);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -47,6 +50,7 @@ private:
 
     std::vector<DoneSet> m_sets;
     Library m_library;
+    EffortScale m_effort = EffortScale::Reserve;
 };
 
 } // namespace levelbar::ui

@@ -2,11 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/sides_page.h"
 
-#include "core/review/figures.h"
+#include "storage/class_store.h"
+#include "storage/side_store.h"
 #include "ui/charts/sides_chart.h"
+#include "ui/pages/side_card.h"
+#include "ui/pages/sides_bar.h"
+#include "ui/perform.h"
+#include "ui/side_text.h"
 #include "ui/words.h"
 
-#include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
@@ -20,75 +24,138 @@ namespace {
 
 constexpr int kListsWidth = 410;
 constexpr int kMemberRole = Qt::UserRole + 1;
+constexpr int kMeasureRole = Qt::UserRole + 2;
+
+std::map<QString, std::set<MemberId>> classMembers(const storage::Logbook& logbook)
+{
+    std::map<QString, std::set<MemberId>> found;
+    const storage::ClassStore store(logbook);
+    for (const storage::GroupClass& groupClass : store.all()) {
+        const auto members = store.membersOf(groupClass.id);
+        found[plain(groupClass.name)].insert(members.begin(), members.end());
+    }
+    return found;
+}
+
+// How probably the entry is false for its list. Nobody is sent on by odds.
+double chanceOf(const SideReview& side)
+{
+    switch (side.tier) {
+    case SideTier::Act:
+        return 1.0 - side.probabilityBeyondThreshold;
+    case SideTier::Look:
+        return 1.0 - side.probabilityBeyondFive;
+    case SideTier::SendOn:
+    case SideTier::None:
+        break;
+    }
+    return 0.0;
+}
+
+QString titleOf(SideTier tier)
+{
+    switch (tier) {
+    case SideTier::Act:
+        return SidesPage::tr("Work on it: weaker side first");
+    case SideTier::SendOn:
+        return SidesPage::tr("Send on: new, sudden or painful");
+    case SideTier::Look:
+    case SideTier::None:
+        break;
+    }
+    return SidesPage::tr("Check again: starting side swapped");
+}
 
 } // namespace
 
-SidesPage::SidesPage(BackgroundReview& review, QWidget* parent)
+SidesPage::SidesPage(Workspace& workspace, BackgroundReview& review, QWidget* parent)
     : QWidget(parent)
-    , m_measure(new QComboBox(this))
+    , m_workspace(workspace)
+    , m_bar(new SidesBar(this))
     , m_chart(new SidesChart(this))
+    , m_card(new SideCard(this))
+    , m_count(new QLabel(this))
 {
     setObjectName(QStringLiteral("sidesPage"));
     setAccessibleName(tr("Sides"));
-    m_measure->setObjectName(QStringLiteral("sidesMeasure"));
-    m_measure->setAccessibleName(tr("Measure"));
-    m_measure->setMinimumWidth(320);
     m_chart->setObjectName(QStringLiteral("sidesChart"));
     m_chart->setAccessibleName(tr("Left and right differences, one row a person"));
-    m_act = makeList(QStringLiteral("workOnItList"), tr("Work on it"));
-    m_look = makeList(QStringLiteral("checkAgainList"), tr("Check again"));
-    m_sendOn = makeList(QStringLiteral("sendOnList"), tr("Send on"));
-    auto* caution = new QLabel(tr("This informs a trained instructor and does not diagnose. Pain "
-                                  "stops the set; new, sudden "
-                                  "or painful differences are not ours to train."),
-                               this);
-    caution->setObjectName(QStringLiteral("sidesCaution"));
-    caution->setWordWrap(true);
-
-    auto* top = new QHBoxLayout;
-    top->addWidget(m_measure);
-    top->addStretch(1);
-    auto* left = new QVBoxLayout;
-    left->addLayout(top);
-    left->addWidget(m_chart, 1);
-    auto* right = new QVBoxLayout;
-    for (const auto& [tier, share] :
-         {std::pair(m_act, 3), std::pair(m_look, 4), std::pair(m_sendOn, 2)}) {
-        right->addWidget(tier.title);
-        right->addWidget(tier.list, share);
-    }
-    right->addWidget(caution);
-    auto* lists = new QWidget(this);
-    lists->setLayout(right);
-    lists->setFixedWidth(kListsWidth);
-    right->setContentsMargins(8, 0, 0, 0);
-    auto* layout = new QHBoxLayout(this);
-    layout->setContentsMargins(16, 14, 16, 10);
-    layout->addLayout(left, 1);
-    layout->addWidget(lists);
-
-    connect(m_measure, &QComboBox::currentIndexChanged, this, &SidesPage::showMeasure);
-    connect(m_chart, &SidesChart::opened, this, &SidesPage::opened);
+    m_chart->setToolTip({});
+    m_count->setObjectName(QStringLiteral("sidesCount"));
+    m_lists = {makeList(SideTier::Act, QStringLiteral("workOnItList"), tr("Work on it")),
+               makeList(SideTier::Look, QStringLiteral("checkAgainList"), tr("Check again")),
+               makeList(SideTier::SendOn, QStringLiteral("sendOnList"), tr("Send on"))};
+    makeLayout();
+    connectParts();
     connect(&review, &BackgroundReview::ready, this, &SidesPage::take);
     if (review.current()) {
         take(review.current());
     }
 }
 
-SidesPage::TierList SidesPage::makeList(const QString& name, const QString& accessible)
+void SidesPage::makeLayout()
 {
-    TierList made{new QLabel(this), new QListWidget(this)};
+    auto* caution = new QLabel(tr("This informs a trained instructor and does not diagnose. Pain "
+                                  "stops the set; new, sudden or painful differences are not ours "
+                                  "to train."),
+                               this);
+    caution->setObjectName(QStringLiteral("sidesCaution"));
+    caution->setWordWrap(true);
+    auto* left = new QVBoxLayout;
+    left->addWidget(m_bar);
+    left->addWidget(m_chart, 1);
+    left->addWidget(m_count);
+    left->addWidget(m_card);
+    auto* right = new QVBoxLayout;
+    constexpr std::array<int, 3> kShares = {3, 4, 2};
+    for (std::size_t place = 0; place < m_lists.size(); ++place) {
+        right->addWidget(m_lists.at(place).title);
+        right->addWidget(m_lists.at(place).list, kShares.at(place));
+    }
+    right->addWidget(caution);
+    right->setContentsMargins(8, 0, 0, 0);
+    auto* lists = new QWidget(this);
+    lists->setLayout(right);
+    lists->setFixedWidth(kListsWidth);
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(16, 14, 16, 10);
+    layout->addLayout(left, 1);
+    layout->addWidget(lists);
+    setFocusProxy(m_chart);
+}
+
+void SidesPage::connectParts()
+{
+    connect(m_bar, &SidesBar::changed, this, &SidesPage::showAll);
+    connect(m_bar, &SidesBar::thresholdWanted, this, &SidesPage::keepThreshold);
+    connect(m_chart, &SidesChart::opened, this, &SidesPage::opened);
+    connect(m_chart, &SidesChart::chosen, this, &SidesPage::showCard);
+    connect(m_chart, &SidesChart::reasonWanted, m_card, &SideCard::beginReason);
+    connect(m_card, &SideCard::opened, this, &SidesPage::opened);
+    connect(m_card, &SideCard::reasonWanted, this, &SidesPage::addReason);
+    connect(m_card, &SideCard::reasonEnded, this, &SidesPage::endReason);
+}
+
+SidesPage::TierList
+SidesPage::makeList(SideTier tier, const QString& name, const QString& accessible)
+{
+    TierList made{tier, new QLabel(this), new QListWidget(this)};
     QFont bold = made.title->font();
     bold.setBold(true);
     made.title->setFont(bold);
     made.title->setWordWrap(true);
+    made.title->setObjectName(name + QStringLiteral("Title"));
     made.list->setObjectName(name);
     made.list->setAccessibleName(accessible);
     made.list->setWordWrap(true);
     made.list->setTextElideMode(Qt::ElideNone);
     made.list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    made.list->setSpacing(1);
     connect(made.list, &QListWidget::itemActivated, this, [this](const QListWidgetItem* item) {
         Q_EMIT opened(MemberId{item->data(kMemberRole).toLongLong()});
+    });
+    connect(made.list, &QListWidget::currentItemChanged, this, [this](const auto* item) {
+        chooseListed(item);
     });
     return made;
 }
@@ -96,62 +163,165 @@ SidesPage::TierList SidesPage::makeList(const QString& name, const QString& acce
 void SidesPage::take(const ReviewedRosterPointer& roster)
 {
     m_roster = roster;
-    const QString before = m_measure->currentText();
-    {
-        const QSignalBlocker blocker(m_measure);
-        m_measure->clear();
-        for (const std::string& name : measuresOf(roster->review)) {
-            m_measure->addItem(plain(name));
+    perform(m_workspace.prompter,
+            [&] { m_bar->setChoices(roster->review, classMembers(m_workspace.logbook)); });
+    showAll();
+}
+
+void SidesPage::showAll()
+{
+    if (!m_roster) {
+        return;
+    }
+    SidesFigure figure = sidesFigure(m_roster->review, m_bar->measure());
+    std::set<MemberId> accepted;
+    for (const MemberReview& member : m_roster->review.members) {
+        if (m_bar->accepts(member.member)) {
+            accepted.insert(member.member.id);
         }
-        m_measure->setCurrentIndex(std::max(0, m_measure->findText(before)));
     }
-    showMeasure();
-    const Review& review = roster->review;
-    const auto chance = [this](double expected) {
-        return tr("about %1 of them expected to be chance")
-            .arg(locale().toString(expected, 'f', 1));
+    const auto all = static_cast<int>(figure.rows.size());
+    std::erase_if(figure.rows, [&](const SidesRow& row) { return !accepted.contains(row.member); });
+    sortRows(figure, m_bar->order());
+    const auto shown = static_cast<int>(figure.rows.size());
+    m_count->setText(shown == all
+                         ? tr("%n people", nullptr, all)
+                         : tr("%1 of %n people", nullptr, all).arg(locale().toString(shown)));
+    m_bar->setThreshold(figure.thresholdPercent);
+    m_chart->show(figure);
+    for (const TierList& target : m_lists) {
+        fillList(target);
+    }
+    showCard();
+}
+
+void SidesPage::fillList(const TierList& target)
+{
+    struct Line {
+        const MemberReview* member;
+        const SideReview* side;
     };
-    fillList(
-        m_act, SideTier::Act, tr("Work on it: weaker side first"), chance(review.expectedFalseAct));
-    fillList(m_look,
-             SideTier::Look,
-             tr("Check again: both sides, starting side swapped"),
-             chance(review.expectedFalseLook - review.expectedFalseAct));
-    fillList(m_sendOn, SideTier::SendOn, tr("Send on: new, sudden or painful"), QString());
-}
 
-void SidesPage::showMeasure()
-{
-    if (m_roster) {
-        m_chart->show(sidesFigure(m_roster->review, m_measure->currentText().toStdString()));
-    }
-}
-
-void SidesPage::fillList(const TierList& target,
-                         SideTier tier,
-                         const QString& title,
-                         const QString& chance)
-{
-    target.list->clear();
+    std::vector<Line> lines;
     for (const MemberReview& member : m_roster->review.members) {
         for (const SideReview& side : member.sides) {
-            if (side.tier != tier) {
-                continue;
+            const bool isHere = !m_bar->isMeasureOnly() || side.measure.name == m_bar->measure();
+            if (side.tier == target.tier && isHere && m_bar->accepts(member.member)) {
+                lines.push_back({&member, &side});
             }
-            const std::string& name =
-                member.member.name.empty() ? member.member.code : member.member.name;
-            auto* item = new QListWidgetItem(
-                tr("%1\n%2: %3").arg(plain(name), plain(side.measure.name), words(phrases(side))),
-                target.list);
-            item->setData(kMemberRole, static_cast<qlonglong>(member.member.id.value));
         }
     }
-    const int count = target.list->count();
-    QString text = tr("%1 (%2)").arg(title, locale().toString(count));
-    if (count > 0 && !chance.isEmpty()) {
-        text += QStringLiteral("\n") + chance;
+    std::stable_sort(lines.begin(), lines.end(), [](const Line& a, const Line& b) {
+        return chanceOf(*a.side) < chanceOf(*b.side);
+    });
+    const QSignalBlocker blocker(target.list);
+    target.list->clear();
+    double chance = 0.0;
+    for (const Line& line : lines) {
+        const Member& member = line.member->member;
+        chance += chanceOf(*line.side);
+        auto* item =
+            new QListWidgetItem(tr("%1\n%2: %3")
+                                    .arg(plain(member.name.empty() ? member.code : member.name),
+                                         plain(line.side->measure.name),
+                                         listedText(*line.side)),
+                                target.list);
+        item->setData(kMemberRole, static_cast<qlonglong>(member.id.value));
+        item->setData(kMeasureRole, plain(line.side->measure.name));
+    }
+    QString text =
+        tr("%1 (%2)").arg(titleOf(target.tier), locale().toString(static_cast<int>(lines.size())));
+    if (!lines.empty() && target.tier != SideTier::SendOn) {
+        text += QLatin1Char('\n') +
+                tr("about %1 of them expected to be chance").arg(locale().toString(chance, 'f', 1));
     }
     target.title->setText(text);
+}
+
+// Who is chosen in a list is shown in the chart, too.
+void SidesPage::chooseListed(const QListWidgetItem* item)
+{
+    if (item == nullptr) {
+        return;
+    }
+    const MemberId member{item->data(kMemberRole).toLongLong()};
+    const std::string measure = item->data(kMeasureRole).toString().toStdString();
+    if (measure != m_bar->measure()) {
+        // The lists are filled anew; the list with the keyboard keeps its line.
+        auto* list = item->listWidget();
+        const int row = list->row(item);
+        m_bar->chooseMeasure(measure);
+        const QSignalBlocker blocker(list);
+        list->setCurrentRow(row);
+    }
+    m_chart->choose(member);
+}
+
+void SidesPage::showCard()
+{
+    m_card->show(m_chart->current(), m_roster ? m_roster->review.asOf : Day{});
+}
+
+void SidesPage::keepThreshold(double percent)
+{
+    const auto row =
+        m_roster ? sidesFigure(m_roster->review, m_bar->measure()).rows : std::vector<SidesRow>{};
+    const auto checked = checkThreshold(percent);
+    if (row.empty() || !checked) {
+        return;
+    }
+    perform(m_workspace.prompter, [&] {
+        storage::Action action(
+            m_workspace.logbook, storage::ActionKind::EditSideThreshold, m_workspace.clock.now());
+        storage::SideStore::setThreshold(action, row.front().side.measure.key(), *checked);
+        m_workspace.notifier.announce(action.commit());
+    });
+}
+
+void SidesPage::addReason(const QString& text)
+{
+    const auto row = m_chart->current();
+    if (!row) {
+        return;
+    }
+    KnownReason reason;
+    reason.measure = row->side.measure.key();
+    reason.text = text.toStdString();
+    reason.since = m_workspace.clock.today();
+    reason.agreedPercent = row->side.differencePercent.value;
+    if (row->side.reason) { // other words for the same reason
+        reason.since = row->side.reason->since;
+        reason.agreedPercent = row->side.reason->agreedPercent;
+    }
+    keepReason(reason);
+}
+
+void SidesPage::endReason()
+{
+    const auto row = m_chart->current();
+    if (row && row->side.reason) {
+        KnownReason reason = *row->side.reason;
+        reason.ended = m_workspace.clock.today();
+        keepReason(reason);
+    }
+}
+
+void SidesPage::keepReason(const KnownReason& reason)
+{
+    const auto row = m_chart->current();
+    perform(m_workspace.prompter, [&] {
+        const auto checked = checkReason(reason);
+        if (!checked) {
+            m_workspace.prompter.tellFailure(words(checked.error()),
+                                             tr("Type the reason in other words."));
+            return;
+        }
+        storage::Action action(
+            m_workspace.logbook, storage::ActionKind::EditSideReason, m_workspace.clock.now());
+        storage::SideStore::putReason(action, row->member, *checked);
+        m_workspace.notifier.announce(action.commit());
+    });
+    m_chart->setFocus(Qt::OtherFocusReason);
 }
 
 } // namespace levelbar::ui

@@ -2,47 +2,62 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/review/figures.h"
 #include "ui/background_review.h"
+#include "ui/workspace.h"
 
 #include <QWidget>
 
-class QComboBox;
+#include <array>
+
 class QLabel;
 class QListWidget;
+class QListWidgetItem;
 
 namespace levelbar::ui {
 
+class SideCard;
+class SidesBar;
 class SidesChart;
 
-// Sides: everyone as a dot with whiskers in one measure, and beside it the three lists over the
-// whole roster.
+// Sides: everyone as a dot with whiskers in one measure, beside it the three lists, below it what
+// is known of the one who is chosen.
 class SidesPage : public QWidget {
     Q_OBJECT
 
 public:
-    explicit SidesPage(BackgroundReview& review, QWidget* parent = nullptr);
+    SidesPage(Workspace& workspace, BackgroundReview& review, QWidget* parent = nullptr);
 
 Q_SIGNALS:
     void opened(levelbar::MemberId member);
 
 private:
     struct TierList {
+        SideTier tier = SideTier::Act;
         QLabel* title = nullptr;
         QListWidget* list = nullptr;
     };
 
-    TierList makeList(const QString& name, const QString& accessible);
+    TierList makeList(SideTier tier, const QString& name, const QString& accessible);
+    void makeLayout();
+    void connectParts();
     void take(const ReviewedRosterPointer& roster);
-    void showMeasure();
-    void
-    fillList(const TierList& target, SideTier tier, const QString& title, const QString& chance);
+    void showAll();
+    void fillList(const TierList& target);
+    void chooseListed(const QListWidgetItem* item);
+    void showCard();
+    void keepThreshold(double percent);
+    void keepReason(const KnownReason& reason);
+    void addReason(const QString& text);
+    void endReason();
 
+    Workspace& m_workspace;
     ReviewedRosterPointer m_roster;
-    QComboBox* m_measure;
+    SidesBar* m_bar;
     SidesChart* m_chart;
-    TierList m_look;
-    TierList m_act;
-    TierList m_sendOn;
+    SideCard* m_card;
+    QLabel* m_count;
+    std::array<TierList, 3> m_lists;
 };
 
 } // namespace levelbar::ui

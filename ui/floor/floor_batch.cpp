@@ -1,0 +1,57 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/floor/floor_batch.h"
+
+#include "storage/set_store.h"
+#include "ui/floor/floor_writer.h"
+
+namespace levelbar::ui {
+
+using storage::Action;
+using storage::ActionKind;
+using storage::SetStore;
+
+void FloorWriter::addSet(Action& action, const NewSet& added, Day day)
+{
+    const SetStore sets(m_workspace.logbook);
+    DoneSet set = signedNow(added.done);
+    set.meeting = added.planned.meeting;
+    set.planned =
+        added.planned.id.isStored() ? added.planned.id : planNow(action, {added.planned}, day);
+    set.performed.day = day;
+    set.performed.number = sets.nextNumber(set.member, set.exercise, set.side, day);
+    set.performed.order = sets.nextOrder(set.member, day);
+    SetStore::add(action, set);
+    if (added.sameLoad && !(added.sameLoad->load == set.performed.load)) {
+        PlannedSet other = *added.sameLoad;
+        other.load = set.performed.load;
+        SetStore::updatePlanned(action, other);
+    }
+    if (added.prescription) {
+        putPrescription(action, set.member, *added.prescription);
+    }
+}
+
+void FloorWriter::write(const FloorBatch& batch, Day day)
+{
+    const bool isPlanOnly = batch.added.empty() && batch.corrected.empty();
+    const ActionKind logged = batch.added.empty() ? ActionKind::CorrectSet : ActionKind::LogSet;
+    Action action(m_workspace.logbook,
+                  isPlanOnly ? ActionKind::PlanMeeting : logged,
+                  m_workspace.clock.now());
+    for (const NewSet& added : batch.added) {
+        addSet(action, added, day);
+    }
+    for (const DoneSet& set : batch.corrected) {
+        SetStore::update(action, set);
+    }
+    for (const PlannedSet& set : batch.replanned) {
+        if (set.id.isStored()) {
+            SetStore::removePlanned(action, set.id);
+        }
+    }
+    planNow(action, batch.replanned, day);
+    finish(action);
+}
+
+} // namespace levelbar::ui

@@ -1,0 +1,34 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/exercise/done_set.h"
+#include "core/plan/class_plan.h"
+#include "core/sides/side_records.h"
+
+#include <optional>
+#include <vector>
+
+namespace levelbar::ui {
+
+// A set that is new. What was performed is as keyed; its number and order are given on storing.
+struct NewSet {
+    PlannedSet planned;
+    DoneSet done;
+    std::optional<PlannedSet> sameLoad; // the other side's open set, which takes the load over
+    std::optional<SidePrescription> prescription;
+};
+
+// What one entry of the pad changes in the logbook: one action.
+struct FloorBatch {
+    std::vector<NewSet> added;
+    std::vector<DoneSet> corrected;
+    std::vector<PlannedSet> replanned; // each takes the place of the one with its id
+
+    [[nodiscard]] bool isEmpty() const
+    {
+        return added.empty() && corrected.empty() && replanned.empty();
+    }
+};
+
+} // namespace levelbar::ui

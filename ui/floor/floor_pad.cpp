@@ -1,0 +1,392 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/floor/floor_pad.h"
+
+#include "core/floor/floor_order.h"
+#include "core/floor/newcomer.h"
+#include "ui/floor/floor_attempt.h"
+#include "ui/floor/floor_words.h"
+#include "ui/floor/load_steps.h"
+#include "ui/floor/typed_set.h"
+#include "ui/words.h"
+
+#include <algorithm>
+
+namespace levelbar::ui {
+
+namespace {
+
+constexpr std::int64_t kMinute = 60'000;
+constexpr int kWarmUpMinutes = 10; // before the first set is keyed; assumed
+
+bool isTakingBack(const NumberPad& pad, const PadKey& key)
+{
+    if (key.isRepeat) {
+        return false;
+    }
+    const bool isDone = key.kind == PadKey::Kind::Character && key.character == '/';
+    const bool isWord = key.kind == PadKey::Kind::Enter;
+    return (isDone && pad.typed == "/") || (isWord && (pad.typed == "u" || pad.typed == ".9"));
+}
+
+// Asked about kit or another exercise: nothing has changed yet.
+bool isOnlyAsked(const NumberPad& pad)
+{
+    return pad.question && (pad.question->kind == PadQuestion::Kind::KitGone ||
+                            pad.question->kind == PadQuestion::Kind::OtherExercise);
+}
+
+const PadCell* cellOf(const ClassFloor& hour, const CellKey& key)
+{
+    const auto found = std::find_if(hour.cells.begin(), hour.cells.end(), [&](const PadCell& cell) {
+        return keyOf(cell.planned) == key;
+    });
+    return found == hour.cells.end() ? nullptr : &*found;
+}
+
+const PadCell* plannedIn(const ClassFloor& hour, PlannedSetId id)
+{
+    const auto found = std::find_if(hour.cells.begin(), hour.cells.end(), [id](const auto& cell) {
+        return cell.planned.id == id;
+    });
+    return found == hour.cells.end() ? nullptr : &*found;
+}
+
+KeyedSet keyedOf(const PerformedSet& performed)
+{
+    KeyedSet keyed;
+    keyed.reps = performed.reps;
+    keyed.secondsTenths = performed.secondsTenths;
+    keyed.metresTenths = performed.metresTenths;
+    keyed.reserve = performed.reserve;
+    keyed.known = performed.known;
+    keyed.kind = performed.kind;
+    keyed.stopped = performed.stopped;
+    keyed.pain = performed.pain;
+    return keyed;
+}
+
+} // namespace
+
+FloorPad::FloorPad(FloorModel& model, FloorWriter& writer, FloorEntry& entry, Workspace& workspace)
+    : m_model(model)
+    , m_writer(writer)
+    , m_entry(entry)
+    , m_workspace(workspace)
+{
+}
+
+void FloorPad::forgetBooks()
+{
+    for (auto& [key, hour] : m_hours) {
+        hour.bookFor.clear();
+        hour.bookColumns.clear();
+    }
+}
+
+// Of the gym once, and of each person when they come: people arrive one by one.
+void FloorPad::readBookFor(const FloorSheet& sheet, const FloorReference& reference)
+{
+    if (sheet.rows.empty()) {
+        return;
+    }
+    if (m_hour->bookFor.empty() || m_hour->bookColumns != sheet.columns) {
+        m_hour->book = readBook(m_workspace.logbook, reference, sheet);
+        m_hour->bookColumns = sheet.columns;
+        m_hour->holes.clear();
+        m_hour->bookFor.clear();
+    }
+    for (const FloorRow& row : sheet.rows) {
+        if (m_hour->bookFor.insert(row.member).second) {
+            addPerson(m_workspace.logbook, row.member, m_hour->book, m_hour->holes);
+        }
+    }
+}
+
+void FloorPad::take(FloorSheet& sheet, const FloorReference& reference)
+{
+    const auto [place, isNew] = m_hours.try_emplace({sheet.groupClass, sheet.day});
+    m_hour = &place->second;
+    m_hour->places = placesOf(sheet, reference, m_racks, m_hour->places);
+    readBookFor(sheet, reference);
+    ClassFloor read = hourOf(sheet, reference, m_hour->places, m_racks);
+    dropReversedSteps();
+    if (isNew) {
+        m_hour->pad = openPad(read);
+    } else {
+        m_hour->pad.floor = takenOver(m_hour->pad.floor, m_hour->read, read);
+    }
+    m_hour->read = std::move(read);
+    layHour(sheet,
+            m_hour->pad.floor,
+            m_eyes.pick(m_workspace.logbook, reference, m_hour->pad.floor, sheet.day));
+}
+
+// Somebody took back in another place what the pad had stored.
+void FloorPad::dropReversedSteps()
+{
+    const auto newest = newestAction();
+    while (!m_hour->marks.empty() && m_hour->marks.back().own &&
+           (!newest || *newest < *m_hour->marks.back().own)) {
+        m_hour->pad.floor = *m_hour->pad.steps.back().before;
+        m_hour->pad.steps.pop_back();
+        m_hour->marks.pop_back();
+    }
+}
+
+std::optional<ActionId> FloorPad::newestAction() const
+{
+    return storage::lastTakeable(m_workspace.logbook);
+}
+
+std::optional<CellKey> FloorPad::cursor() const
+{
+    const ClassFloor& floor = pad().floor;
+    return floor.cursor ? std::optional(keyOf(floor.cells[*floor.cursor].planned)) : std::nullopt;
+}
+
+void FloorPad::pointAt(const CellKey& key)
+{
+    ClassFloor& floor = m_hour->pad.floor;
+    const PadCell* cell = cellOf(floor, key);
+    if (cell != nullptr && cell->isOpen()) {
+        moveCursor(floor, static_cast<std::size_t>(cell - floor.cells.data()));
+    }
+}
+
+int FloorPad::minute() const
+{
+    std::optional<Moment> first;
+    for (const PadCell& cell : pad().floor.cells) {
+        const auto keyed = cell.done ? cell.done->keyedAt : std::nullopt;
+        if (keyed && (!first || *keyed < *first)) {
+            first = keyed;
+        }
+    }
+    if (!first) {
+        return 0;
+    }
+    const std::int64_t passed = m_workspace.clock.now().milliseconds - first->milliseconds;
+    return kWarmUpMinutes + static_cast<int>(passed / kMinute);
+}
+
+void FloorPad::press(const PadKey& key)
+{
+    if (isTakingBack(pad(), key)) {
+        m_hour->pad.typed.clear();
+        takeBack();
+        Q_EMIT typedChanged();
+        return;
+    }
+    const auto command = parsePadEntry(pad().typed, book().scale);
+    if (key.kind == PadKey::Kind::Enter && command && command->verb == PadVerb::Newcomer) {
+        // The logbook has no sets without a person.
+        Q_EMIT refused(tr("Add somebody new under People first, then mark that they came."));
+        return;
+    }
+    obey(levelbar::press(pad(), book(), key, {m_workspace.clock.now(), minute()}));
+}
+
+void FloorPad::obey(PadOutcome outcome)
+{
+    if (outcome.refused) {
+        m_hour->pad = std::move(outcome.pad);
+        Q_EMIT typedChanged();
+        Q_EMIT refused(words(*outcome.refused) + QLatin1Char('.'));
+        return;
+    }
+    const ClassFloor before = pad().floor;
+    const bool isStep = outcome.pad.steps.size() > pad().steps.size();
+    const FloorBatch batch = isStep ? batchOf(before, outcome.pad.floor) : FloorBatch{};
+    if (const auto reason = reasonAgainst(batch)) {
+        Q_EMIT refused(*reason);
+        return;
+    }
+    if (isStep) {
+        if (!store(outcome.pad, batch)) {
+            return;
+        }
+    } else {
+        m_hour->pad = std::move(outcome.pad);
+    }
+    Q_EMIT typedChanged();
+    if (!outcome.said.empty()) {
+        Q_EMIT said(words(outcome.said));
+    }
+    if (!isStep && pad().floor.cursor != before.cursor) {
+        Q_EMIT cursorMoved();
+    }
+}
+
+bool FloorPad::store(const NumberPad& after, const FloorBatch& batch)
+{
+    const NumberPad before = pad();
+    m_hour->pad = after;
+    // Reading again while it is announced must find as many marks as steps.
+    m_hour->marks.push_back({});
+    const auto failure = failureOf([&] {
+        if (!batch.isEmpty()) {
+            m_writer.write(batch, m_model.sheet().day);
+            m_hour->marks.back().own = newestAction();
+        }
+        m_hour->marks.back().newest = newestAction();
+    });
+    if (failure) {
+        m_hour->pad = before;
+        m_hour->marks.pop_back();
+        Q_EMIT refused(*failure);
+        return false;
+    }
+    if (batch.isEmpty()) {
+        Q_EMIT hourChanged();
+    } else {
+        Q_EMIT cursorMoved(); // what was written was read again when it was announced
+    }
+    return true;
+}
+
+void FloorPad::takeBack()
+{
+    if (isOnlyAsked(pad())) {
+        m_hour->pad.question.reset();
+        Q_EMIT typedChanged();
+        Q_EMIT said(tr("Nothing changed."));
+        return;
+    }
+    m_hour->pad.question.reset();
+    std::optional<ActionId> newest;
+    if (const auto failure = failureOf([&] { newest = newestAction(); })) {
+        Q_EMIT refused(*failure);
+        return;
+    }
+    if (!m_hour->marks.empty() && m_hour->marks.back().newest == newest) {
+        takeBackStep();
+    } else {
+        m_entry.takeBack();
+    }
+    Q_EMIT typedChanged();
+}
+
+void FloorPad::takeBackStep()
+{
+    const NumberPad before = pad();
+    const std::vector<Mark> marks = m_hour->marks;
+    const Phrase said = before.steps.back().said;
+    const auto own = marks.back().own;
+    m_hour->pad.floor = *before.steps.back().before;
+    m_hour->pad.steps.pop_back();
+    m_hour->marks.pop_back();
+    const auto failure = failureOf([&] {
+        if (own) {
+            m_workspace.notifier.announce(
+                storage::takeBack(m_workspace.logbook, *own, m_workspace.clock.now()));
+        }
+    });
+    if (failure) {
+        m_hour->pad = before;
+        m_hour->marks = marks;
+        Q_EMIT refused(*failure);
+        return;
+    }
+    Q_EMIT hourChanged();
+    Q_EMIT this->said(tr("Taken back: %1").arg(words(said)));
+}
+
+NewSet FloorPad::newSet(const PadCell& cell) const
+{
+    NewSet added;
+    added.done = *cell.done;
+    added.planned = cell.planned;
+    const CellKey key = keyOf(cell.planned);
+    const auto shown = m_model.cell(key);
+    if (!shown) {
+        return added;
+    }
+    if (shown->planned) {
+        added.planned = *shown->planned;
+    }
+    const KeyedSet keyed = withSides(*shown, keyedOf(cell.done->performed));
+    added.done.performed.kind = keyed.kind;
+    added.done.performed.stopped = keyed.stopped;
+    added.done.performed.pain = keyed.pain;
+    // What is written on another day was not watched by the one who writes.
+    const bool isToday = m_model.sheet().day == m_workspace.clock.today();
+    if (!isToday && keyed.known == HowKnown::Counted) {
+        added.done.performed.known = HowKnown::Sheet;
+    }
+    added.prescription = keyed.prescription;
+    const CellSides& sides = shown->sides;
+    if (sides.isFirst && (sides.isCapped || sides.isOpenPair)) {
+        const auto other =
+            m_model.cell({key.member, key.exercise, key.number, otherSide(key.side)});
+        if (other && other->isOpen()) {
+            added.sameLoad = other->planned;
+        }
+    }
+    return added;
+}
+
+FloorBatch FloorPad::batchOf(const ClassFloor& before, const ClassFloor& after) const
+{
+    FloorBatch batch;
+    for (const PadCell& cell : after.cells) {
+        if (cell.done) {
+            const PadCell* was = cellOf(before, keyOf(cell.planned));
+            if (was == nullptr || !was->done) {
+                batch.added.push_back(newSet(cell));
+            } else if (!(*was->done == *cell.done)) {
+                batch.corrected.push_back(*cell.done);
+            }
+            continue;
+        }
+        const PadCell* was = plannedIn(before, cell.planned.id);
+        if (was == nullptr || was->planned == cell.planned || !cell.isOpen()) {
+            continue;
+        }
+        // What left and right made of the amount is not the plan's.
+        PlannedSet planned = cell.planned;
+        const auto stored = m_model.cell(keyOf(was->planned));
+        if (stored && stored->planned && was->planned.amount == planned.amount) {
+            planned.amount = stored->planned->amount;
+        }
+        batch.replanned.push_back(planned);
+    }
+    return batch;
+}
+
+std::optional<QString> FloorPad::reasonAgainst(const FloorBatch& batch) const
+{
+    if (!batch.added.empty() && m_model.sheet().day > m_workspace.clock.today()) {
+        return tr("This day is still to come: only plans can be laid for it.");
+    }
+    for (const NewSet& added : batch.added) {
+        const Exercise* exercise = m_model.reference().library.exercise(added.planned.exercise);
+        if (lacksLoad(added.planned, exercise)) {
+            return tr("%1 is new to this and has no load yet: + gives the lightest there is.")
+                .arg(personName(m_model.reference(), added.planned.member));
+        }
+    }
+    return std::nullopt;
+}
+
+QString FloorPad::questionText() const
+{
+    if (!pad().question) {
+        return {};
+    }
+    QStringList parts;
+    int number = 0;
+    for (const FloorChoice& choice : pad().question->choices) {
+        QString part = tr("%1: %2").arg(QLocale().toString(++number), words(choice.said));
+        if (choice.minutes != 0) {
+            part += choice.minutes > 0 ? tr(" (%n min longer)", nullptr, choice.minutes)
+                                       : tr(" (%n min shorter)", nullptr, -choice.minutes);
+        }
+        parts << part;
+    }
+    parts << (pad().question->kind == PadQuestion::Kind::Pain ? tr("0: leave the sets out")
+                                                              : tr("0: none of these"));
+    return parts.join(QStringLiteral("   "));
+}
+
+} // namespace levelbar::ui

@@ -1,0 +1,233 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/floor/floor_sides.h"
+
+#include "core/sides/side_planning.h"
+#include "storage/gym_store.h"
+#include "storage/history_reader.h"
+#include "storage/set_store.h"
+#include "storage/side_store.h"
+
+#include <algorithm>
+#include <array>
+
+namespace levelbar::ui {
+
+namespace {
+
+struct Pair {
+    FloorCell* left = nullptr;
+    FloorCell* right = nullptr;
+
+    [[nodiscard]] FloorCell* of(Side side) const { return side == Side::Left ? left : right; }
+};
+
+int setsOf(const FloorSheet& sheet, ExerciseId exercise)
+{
+    int sets = 1;
+    for (const FloorColumn& column : sheet.columns) {
+        sets = column.exercise == exercise ? std::max(sets, column.number) : sets;
+    }
+    return sets;
+}
+
+// The side of the exercise that was done first in this meeting.
+std::optional<Side> firstOfToday(const FloorSheet& sheet, const FloorRow& row, ExerciseId exercise)
+{
+    const DoneSet* first = nullptr;
+    for (std::size_t at = 0; at < row.cells.size(); ++at) {
+        const auto& done = row.cells[at].done;
+        const bool isOurs = sheet.columns[at].exercise == exercise && done &&
+                            done->side != Side::Both && done->performed.order > 0;
+        if (isOurs && (first == nullptr || done->performed.order < first->performed.order)) {
+            first = &*done;
+        }
+    }
+    return first == nullptr ? std::nullopt : std::optional(first->side);
+}
+
+bool isEndedByPain(const FloorSheet& sheet, const FloorRow& row, ExerciseId exercise)
+{
+    for (std::size_t at = 0; at < row.cells.size(); ++at) {
+        const auto& done = row.cells[at].done;
+        if (sheet.columns[at].exercise == exercise && done &&
+            capAfter(done->performed).endsExercise) {
+            return true;
+        }
+    }
+    return false;
+}
+
+// The rule by which neither side is trained.
+std::optional<SideRule> notToday(const SidePlan& plan)
+{
+    for (const SideRule rule : plan.rules) {
+        if (rule == SideRule::SentOn || rule == SideRule::PainEnds) {
+            return rule;
+        }
+    }
+    return std::nullopt;
+}
+
+void layPair(const Pair& pair, const SidePlan& plan, Side first)
+{
+    for (const Side side : {Side::Left, Side::Right}) {
+        if (FloorCell* cell = pair.of(side)) {
+            cell->sides.first = first;
+            cell->sides.isFirst = side == first;
+            cell->sides.isOpenPair = plan.isOpenPair;
+            cell->sides.isCapped = plan.isCapped;
+        }
+    }
+    const FloorCell* begun = pair.of(first);
+    FloorCell* other = pair.of(otherSide(first));
+    if (plan.isCapped && other != nullptr && begun != nullptr && begun->done) {
+        const SideCap cap = capAfter(begun->done->performed);
+        other->sides.stopAt = cap.reps;
+        other->sides.isLessOne = cap.isLessOne;
+    }
+}
+
+} // namespace
+
+std::optional<Side> lastFirstSide(const std::vector<DoneSet>& done, ExerciseId exercise, Day day)
+{
+    // By day: the least order of either side. Rows without an order say nothing.
+    struct Orders {
+        std::array<int, 3> least{};
+    };
+
+    std::map<Day, Orders> days;
+    for (const DoneSet& set : done) {
+        const int order = set.performed.order;
+        if (set.exercise != exercise || set.performed.day >= day || order <= 0) {
+            continue;
+        }
+        int& least = days[set.performed.day].least.at(static_cast<std::size_t>(set.side));
+        least = least == 0 ? order : std::min(least, order);
+    }
+    for (auto at = days.rbegin(); at != days.rend(); ++at) {
+        const int left = at->second.least.at(static_cast<std::size_t>(Side::Left));
+        const int right = at->second.least.at(static_cast<std::size_t>(Side::Right));
+        if (left > 0 && right > 0) {
+            return left < right ? Side::Left : Side::Right;
+        }
+    }
+    return std::nullopt;
+}
+
+bool FloorSides::setRoster(const ReviewedRosterPointer& roster)
+{
+    m_newest = roster;
+    if (m_roster) {
+        return false;
+    }
+    m_roster = roster;
+    m_decided.clear();
+    return true;
+}
+
+const SideReview* FloorSides::reviewOf(Key key) const
+{
+    if (!m_roster) {
+        return nullptr;
+    }
+    const auto& members = m_roster->review.members;
+    const auto member = std::find_if(
+        members.begin(), members.end(), [&](const auto& m) { return m.member.id == key.first; });
+    if (member == members.end()) {
+        return nullptr;
+    }
+    const auto side = std::find_if(member->sides.begin(), member->sides.end(), [&](const auto& s) {
+        return s.measure.exercise == key.second;
+    });
+    return side == member->sides.end() ? nullptr : &*side;
+}
+
+SidePlan FloorSides::planListed(const storage::Logbook& logbook,
+                                const FloorSheet& sheet,
+                                Key key,
+                                const SideReview& review,
+                                const SidePrescription* running) const
+{
+    const auto history = storage::historyOf(logbook, key.first);
+    if (!history) {
+        return {};
+    }
+    const Kit kit = storage::GymStore(logbook).kit();
+    SidePlanBasis basis{*history, m_roster->library, kit, review, std::nullopt, sheet.day, {}};
+    basis.aim.sets = setsOf(sheet, key.second);
+    if (running != nullptr) {
+        basis.prescription = *running;
+    }
+    return planSides(basis).value_or(SidePlan{});
+}
+
+const FloorSides::Decided&
+FloorSides::decide(const storage::Logbook& logbook, const FloorSheet& sheet, Key key)
+{
+    const auto known = m_decided.find(key);
+    if (known != m_decided.end()) {
+        return known->second;
+    }
+    const SideRecords records = storage::SideStore(logbook).ofMember(key.first);
+    const SidePrescription* running = records.prescriptionFor(key.second, sheet.day);
+    const SideReview* review = reviewOf(key);
+    const bool isListed = review != nullptr && review->tier != SideTier::None;
+    Decided decided;
+    if (review != nullptr && (isListed || running != nullptr)) {
+        decided.plan = planListed(logbook, sheet, key, *review, running);
+    } else {
+        const auto last =
+            lastFirstSide(storage::SetStore(logbook).ofMember(key.first), key.second, sheet.day);
+        decided.plan.first = last ? otherSide(*last) : Side::Left;
+    }
+    const auto end = endOf(decided.plan);
+    if (running != nullptr && end) {
+        decided.prescription = *running;
+        decided.prescription->ended = sheet.day;
+        decided.prescription->why = end;
+    } else if (running == nullptr && decided.plan.isCapped) {
+        decided.prescription = SidePrescription{key.second, sheet.day, {}, {}, false};
+    }
+    return m_decided.emplace(key, std::move(decided)).first->second;
+}
+
+void FloorSides::lay(const storage::Logbook& logbook,
+                     const FloorReference& reference,
+                     FloorSheet& sheet)
+{
+    if (m_meeting != std::pair(sheet.groupClass, sheet.day)) {
+        m_meeting = std::pair(sheet.groupClass, sheet.day);
+        m_roster = m_newest;
+        m_decided.clear();
+    }
+    for (FloorRow& row : sheet.rows) {
+        std::map<std::pair<ExerciseId, int>, Pair> pairs;
+        for (std::size_t at = 0; at < row.cells.size(); ++at) {
+            const FloorColumn& column = sheet.columns[at];
+            const Exercise* exercise = reference.library.exercise(column.exercise);
+            if (exercise == nullptr || exercise->sidedness != Sidedness::SingleSided ||
+                column.side == Side::Both) {
+                continue;
+            }
+            Pair& pair = pairs[{column.exercise, column.number}];
+            (column.side == Side::Left ? pair.left : pair.right) = &row.cells[at];
+        }
+        for (auto& [key, pair] : pairs) {
+            const Decided& decided = decide(logbook, sheet, {row.member, key.first});
+            const auto today = firstOfToday(sheet, row, key.first);
+            const Side planned = decided.plan.first;
+            layPair(pair, decided.plan, decided.plan.isCapped ? planned : today.value_or(planned));
+            for (FloorCell* cell : {pair.left, pair.right}) {
+                if (cell != nullptr) {
+                    cell->sides.isOver = isEndedByPain(sheet, row, key.first);
+                    cell->sides.notToday = notToday(decided.plan);
+                    cell->sides.prescription = decided.prescription;
+                }
+            }
+        }
+    }
+}
+
+} // namespace levelbar::ui
