@@ -2,9 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/application.h"
 
+#include "app/demo_gym.h"
 #include "app/screenshots.h"
-#include "resources/embedded.h"
-#include "storage/exchange/import.h"
 #include "storage/logbook.h"
 #include "storage/store_error.h"
 #include "ui/main_window.h"
@@ -90,11 +89,7 @@ std::filesystem::path Application::makeDemo()
     std::filesystem::permissions(m_demoFolder, std::filesystem::perms::owner_all);
     std::filesystem::path path = m_demoFolder / "demo.levelbar";
     storage::Logbook logbook = storage::Logbook::create(path, m_clock.now());
-    storage::ImportRequest request;
-    request.members = {"members.csv", resources::demoMembersCsv()};
-    request.sets = {"sets.csv", resources::demoSetsCsv()};
-    request.tests = {"tests.csv", resources::demoTestsCsv()};
-    const storage::ImportReport report = storage::importCsv(logbook, request, m_clock.now());
+    const storage::ImportReport report = addDemoGym(logbook, m_clock.now());
     if (!report.faults.empty()) {
         throw storage::StoreError(storage::StoreErrorKind::Other, text(report.faults.front()));
     }
@@ -142,6 +137,9 @@ bool Application::openLogbook(const std::filesystem::path& path)
 
 int Application::run(const DesktopOptions& options)
 {
+    if (!options.report.member.isEmpty()) {
+        return writeReport(options.report, options.logbook, m_clock);
+    }
     ui::applyTheme(*this, options.theme.value_or(ui::ThemeChoice::Desktop));
     try {
         const auto path = choosePath(options);

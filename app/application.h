@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/report_order.h"
 #include "ui/clock.h"
 #include "ui/message_prompter.h"
 #include "ui/theme.h"
@@ -21,6 +22,7 @@ struct DesktopOptions {
     bool demo = false;
     QString screenshots; // folder; empty: none wanted
     std::optional<ui::ThemeChoice> theme;
+    ReportOrder report; // no member: none ordered
 };
 
 // The desktop program, put together: logbook, notifier, window. Keeps what flies through the event

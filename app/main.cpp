@@ -26,6 +26,7 @@ try {
                                    QStringLiteral("THEME"),
                                    QStringLiteral("desktop"));
     parser.addOptions({demo, screenshot, theme});
+    addReportOptions(parser);
     parser.addPositionalArgument(QStringLiteral("logbook"),
                                  Application::tr("The logbook to open."),
                                  QStringLiteral("[LOGBOOK]"));
@@ -35,6 +36,7 @@ try {
     options.logbook = parser.positionalArguments().value(0);
     options.demo = parser.isSet(demo);
     options.screenshots = parser.value(screenshot);
+    options.report = reportOrder(parser);
     const QString wanted = parser.value(theme);
     if (wanted == QLatin1String("light")) {
         options.theme = ui::ThemeChoice::Light;

@@ -10,6 +10,8 @@
 #include <QDir>
 #include <QElapsedTimer>
 #include <QPixmap>
+#include <QPushButton>
+#include <QTabWidget>
 
 #include <array>
 #include <cstdio>
@@ -35,12 +37,28 @@ bool settle(ui::MainWindow& window)
     return window.review().current() != nullptr;
 }
 
-bool save(ui::MainWindow& window, const QString& path)
+bool save(QWidget& window, const QString& path)
 {
     const bool isDone = window.grab().save(path, "PNG");
     if (!isDone) {
         std::fprintf(stderr, "%s could not be written.\n", qPrintable(path));
     }
+    return isDone;
+}
+
+// The card and the form behind it, about the person whose page is in front.
+bool saveEmergency(ui::MainWindow& window, const QString& folder, const QString& theme)
+{
+    window.openEmergency();
+    auto* card = window.findChild<QWidget*>(QStringLiteral("emergencyWindow"));
+    settle(window);
+    bool isDone = save(*card, QDir(folder).filePath(QStringLiteral("emergency-%1.png").arg(theme)));
+    card->findChild<QPushButton*>(QStringLiteral("emergencyReport"))->click();
+    settle(window);
+    isDone =
+        save(*card, QDir(folder).filePath(QStringLiteral("incident-%1.png").arg(theme))) && isDone;
+    card->findChild<QPushButton*>(QStringLiteral("incidentLeave"))->click();
+    card->close();
     return isDone;
 }
 
@@ -57,6 +75,47 @@ MemberId somebody(const Review& review)
     return review.members.empty() ? MemberId{} : review.members.front().member.id;
 }
 
+void showTab(ui::MainWindow& window, int tab)
+{
+    if (auto* tabs = window.findChild<QTabWidget*>(QStringLiteral("memberPictures"))) {
+        tabs->setCurrentIndex(tab);
+    }
+}
+
+struct Shot {
+    ui::MainWindow::Page page = ui::MainWindow::Today;
+    const char* name = "";
+    int tab = 0; // of a person's pictures
+};
+
+constexpr std::array<Shot, 14> kPages = {{{ui::MainWindow::Today, "today"},
+                                          {ui::MainWindow::People, "people"},
+                                          {ui::MainWindow::Timetable, "timetable"},
+                                          {ui::MainWindow::Floor, "floor"},
+                                          {ui::MainWindow::Plan, "plan"},
+                                          {ui::MainWindow::Sides, "sides"},
+                                          {ui::MainWindow::Exercises, "exercises"},
+                                          {ui::MainWindow::Gym, "gym"},
+                                          {ui::MainWindow::Reports, "reports"},
+                                          {ui::MainWindow::Person, "person"},
+                                          {ui::MainWindow::Person, "person-sides", 1},
+                                          {ui::MainWindow::Person, "person-tests", 2},
+                                          {ui::MainWindow::Person, "person-sets", 3},
+                                          {ui::MainWindow::Person, "person-body-weight", 4}}};
+
+bool savePage(ui::MainWindow& window, const Shot& shot, const QString& folder, const QString& look)
+{
+    showTab(window, shot.tab);
+    if (shot.page == ui::MainWindow::Person && window.review().current()) {
+        window.openMember(somebody(window.review().current()->review));
+    } else {
+        window.goTo(shot.page);
+    }
+    const bool isSettled = settle(window);
+    const QString name = QStringLiteral("%1-%2.png").arg(QLatin1String(shot.name), look);
+    return save(window, QDir(folder).filePath(name)) && isSettled;
+}
+
 } // namespace
 
 bool writeScreenshots(QApplication& application, ui::MainWindow& window, const QString& folder)
@@ -65,33 +124,22 @@ bool writeScreenshots(QApplication& application, ui::MainWindow& window, const Q
         std::fprintf(stderr, "%s cannot be made a folder.\n", qPrintable(folder));
         return false;
     }
-    constexpr std::array<std::pair<ui::MainWindow::Page, const char*>, 4> kPages = {
-        {{ui::MainWindow::People, "people"},
-         {ui::MainWindow::Floor, "floor"},
-         {ui::MainWindow::Sides, "sides"},
-         {ui::MainWindow::Person, "person"}}};
     constexpr std::array<std::pair<ui::ThemeChoice, const char*>, 2> kThemes = {
         {{ui::ThemeChoice::Light, "light"}, {ui::ThemeChoice::Dark, "dark"}}};
     window.show();
     bool isDone = settle(window);
-    for (const auto& [theme, themeName] : kThemes) {
+    for (const auto& [theme, name] : kThemes) {
+        const QString themeName = QLatin1String(name);
         ui::applyTheme(application, theme);
         for (const QSize size : kSizes) {
             window.resize(size);
-            for (const auto& [page, pageName] : kPages) {
-                if (page == ui::MainWindow::Person && window.review().current()) {
-                    window.openMember(somebody(window.review().current()->review));
-                } else {
-                    window.goTo(page);
-                }
-                isDone = settle(window) && isDone;
-                const QString name = QStringLiteral("%1-%2-%3x%4.png")
-                                         .arg(QLatin1String(pageName), QLatin1String(themeName))
-                                         .arg(size.width())
-                                         .arg(size.height());
-                isDone = save(window, QDir(folder).filePath(name)) && isDone;
+            const QString look =
+                QStringLiteral("%1-%2x%3").arg(themeName).arg(size.width()).arg(size.height());
+            for (const Shot& shot : kPages) {
+                isDone = savePage(window, shot, folder, look) && isDone;
             }
         }
+        isDone = saveEmergency(window, folder, themeName) && isDone;
     }
     return isDone;
 }

@@ -1,36 +1,22 @@
 // SPDX-FileCopyrightText: 2026 The Levelbar developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/command.h"
+#include "app/cli/json_print.h"
+#include "core/base/utf8.h"
+#include "storage/integrity.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
+#include <array>
 #include <cerrno>
+#include <cstdio>
 #include <cstring>
-#include <fstream>
-#include <sstream>
+#include <memory>
 
 namespace levelbar::cli {
 
 namespace {
-
-constexpr std::size_t kMostPrinted = 1000;
-
-std::optional<std::string> readFile(const std::string& name)
-{
-    std::ifstream in(name, std::ios::binary);
-    if (!in) {
-        fmt::print(stderr, "{}: cannot be read ({})\n", name, std::strerror(errno));
-        return std::nullopt;
-    }
-    std::ostringstream bytes;
-    bytes << in.rdbuf();
-    if (in.bad() || (bytes.fail() && in.peek() != std::ifstream::traits_type::eof())) {
-        fmt::print(stderr, "{}: cannot be read\n", name);
-        return std::nullopt;
-    }
-    return std::move(bytes).str();
-}
 
 nlohmann::ordered_json countsJson(const storage::ImportCounts& counts)
 {
@@ -41,7 +27,7 @@ nlohmann::ordered_json reportJson(const storage::ImportReport& report, bool isWr
 {
     nlohmann::ordered_json faults = nlohmann::ordered_json::array();
     for (const storage::ImportFault& fault : report.faults) {
-        faults.push_back({{"file", fault.file},
+        faults.push_back({{"file", oneLine(fault.file)},
                           {"line", fault.line},
                           {"column", fault.column},
                           {"text", sentence(fault.fault)}});
@@ -67,16 +53,38 @@ void printCounts(const char* what, const storage::ImportCounts& counts)
 
 } // namespace
 
+// By the C library, which tells an error halfway from the end of the file; streams do not.
+std::optional<std::string> readFile(const std::string& name)
+{
+    const auto close = [](std::FILE* file) { std::fclose(file); };
+    const std::unique_ptr<std::FILE, decltype(close)> file(std::fopen(name.c_str(), "rb"), close);
+    std::string bytes;
+    std::array<char, 65536> piece{};
+    std::size_t count = 1;
+    while (file && count > 0) {
+        count = std::fread(piece.data(), 1, piece.size(), file.get());
+        bytes.append(piece.data(), count);
+    }
+    if (!file || std::ferror(file.get()) != 0) {
+        atFault(name, fmt::format("cannot be read ({})", std::strerror(errno)));
+        return std::nullopt;
+    }
+    return bytes;
+}
+
+int atFault(const std::string& file, const std::string& what)
+{
+    fmt::print(stderr, "{}\n", oneLine(file + ": " + what));
+    return kInputAtFault;
+}
+
 void printFaults(const storage::ImportReport& report)
 {
-    std::size_t printed = 0;
+    for (const std::string& notice : report.passedOver) {
+        fmt::print(stderr, "{}\n", notice);
+    }
     for (const storage::ImportFault& fault : report.faults) {
-        if (printed == kMostPrinted) {
-            fmt::print(stderr, "and {} faults more\n", report.faults.size() - printed);
-            break;
-        }
         fmt::print(stderr, "{}\n", text(fault));
-        ++printed;
     }
 }
 
@@ -86,16 +94,13 @@ namespace {
 int tell(const storage::ImportReport& report, const ImportOptions& options)
 {
     const bool isSound = report.faults.empty();
-    for (const std::string& notice : report.passedOver) {
-        fmt::print(stderr, "{}\n", notice);
-    }
     printFaults(report);
     if (options.json) {
-        fmt::print("{}\n", reportJson(report, isSound && !options.dryRun).dump(2));
+        printJson(reportJson(report, isSound && !options.dryRun));
         return isSound ? kDone : kInputAtFault;
     }
     if (!isSound) {
-        fmt::print(stderr, "Nothing was written: {} faults.\n", report.faults.size());
+        fmt::print("Nothing was written. Faults: {}.\n", report.faults.size());
         return kInputAtFault;
     }
     printCounts("people", report.members);
@@ -106,6 +111,17 @@ int tell(const storage::ImportReport& report, const ImportOptions& options)
                report.exercisesAdded,
                options.dryRun ? " A dry run: nothing was written." : "");
     return kDone;
+}
+
+// A dry run works on a copy: the file keeps every byte, and may be in use meanwhile.
+storage::Logbook openToImport(const ImportOptions& options, const Clock& clock)
+{
+    if (!options.dryRun) {
+        return openForWriting(options.logbook, clock);
+    }
+    storage::Logbook copy = storage::Logbook::scratchCopy(options.logbook, clock.now);
+    storage::requireSound(copy, storage::Thoroughness::Quick, "restore a backup.");
+    return copy;
 }
 
 } // namespace
@@ -129,7 +145,7 @@ int runImport(const ImportOptions& options, const Clock& clock)
     if (!isReadable) {
         return kInputAtFault;
     }
-    storage::Logbook logbook = storage::Logbook::open(options.logbook, clock.now);
+    storage::Logbook logbook = openToImport(options, clock);
     storage::ImportRequest request;
     const auto source = [&](std::size_t i) -> std::optional<storage::ImportSource> {
         if (!texts.at(i)) {

@@ -1,6 +1,9 @@
 // SPDX-FileCopyrightText: 2026 The Levelbar developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/command.h"
+#include "core/base/utf8.h"
+#include "core/gym/rack_sharing.h"
+#include "core/plan/target.h"
 #include "storage/store_error.h"
 
 #include <CLI/CLI.hpp>
@@ -65,7 +68,20 @@ struct Options {
     NewOptions fresh;
     ImportOptions import;
     ReviewOptions review;
+    SidesOptions sides;
     CheckOptions check;
+    HowRightOptions howRight;
+    std::string from;
+    std::string to;
+    GymOptions gym;
+    std::string effort;
+    ReportOptions report;
+    TargetOptions target;
+    std::string side;
+    std::string reserve;
+    ShareRacksOptions racks;
+    std::string bar = "20";
+    std::vector<std::string> plates;
     std::string on;
     std::string logbook;
     std::string other; // a folder, a file or a person's id
@@ -95,6 +111,18 @@ void addWriting(Commands& commands, Options& o, const Clock& clock)
     command->add_flag("--dry-run", o.import.dryRun, "Say what would happen and write nothing");
     command->add_flag("--json", o.import.json, "Print JSON");
 
+    command = commands.add("gym", "What the gym owns, and how effort is shown", [&] {
+        if (!o.effort.empty()) {
+            o.gym.effort = o.effort == "rpe" ? EffortScale::Rpe : EffortScale::Reserve;
+        }
+        return runGym(o.gym, clock);
+    });
+    addLogbook(command, o.gym.logbook, "The logbook to read, or to write with --kit or --effort");
+    command->add_option("--kit", o.gym.kit, "CSV that replaces it: kind,mass,unit,count,name");
+    command->add_option("--effort", o.effort, "Show effort as reps in reserve, or on the RPE scale")
+        ->check(CLI::IsMember({"reserve", "rpe"}));
+    command->add_flag("--json", o.gym.json, "Print JSON");
+
     command = commands.add("erase", "Remove a person for good, history included", [&] {
         return runErase(o.logbook, o.other, clock);
     });
@@ -118,9 +146,128 @@ void addReading(Commands& commands, Options& o, const Clock& clock)
         ->take_all();
     command->add_flag("--json", o.review.json, "Print JSON");
 
+    command = commands.add("sides", "Left and right: lists, one person, or one measure", [&] {
+        if (!o.on.empty()) {
+            o.sides.on = parseDay(o.on).value();
+        }
+        return runSides(o.sides, clock);
+    });
+    addLogbook(command, o.sides.logbook, "The logbook to read");
+    CLI::Option* member =
+        command->add_option("--member", o.sides.member, "This person: measures and what to do");
+    command->add_option("--measure", o.sides.measure, "How steady and reliable this measure is")
+        ->excludes(member);
+    command->add_option("--on", o.on, "As it stood on this date (default: today)")
+        ->check(checkDate);
+    command->add_flag("--json", o.sides.json, "Print JSON");
+    command = commands.add("how-right", "Ranges given before, beside what was then done", [&] {
+        if (!o.from.empty()) {
+            o.howRight.first = parseDay(o.from).value();
+        }
+        if (!o.to.empty()) {
+            o.howRight.last = parseDay(o.to).value();
+        }
+        return runHowRight(o.howRight, clock);
+    });
+    addLogbook(command, o.howRight.logbook, "The logbook to read");
+    command->add_option("--from", o.from, "The first day (default: eight weeks)")->check(checkDate);
+    command->add_option("--to", o.to, "The last day (default: today)")->check(checkDate);
+    command->add_flag("--json", o.howRight.json, "Print JSON");
+
     command = commands.add("check", "Is the file sound?", [&] { return runCheck(o.check, clock); });
     addLogbook(command, o.check.logbook, "The logbook to read");
     command->add_flag("--json", o.check.json, "Print JSON");
+}
+
+template <typename T>
+std::function<std::string(const std::string&)> checkedBy(Result<T> (*parse)(std::string_view))
+{
+    return [parse](const std::string& text) {
+        const auto value = parse(text);
+        return value ? std::string() : sentence(value.error());
+    };
+}
+
+void addTarget(Commands& commands, Options& o, const Clock& clock)
+{
+    CLI::App* command = commands.add("target", "The load to aim at, and why", [&] {
+        if (!o.on.empty()) {
+            o.target.on = parseDay(o.on).value();
+        }
+        if (!o.side.empty()) {
+            o.target.side = parseSide(o.side).value();
+        }
+        if (!o.reserve.empty()) {
+            o.target.reserve = parseReserve(o.reserve).value();
+        }
+        return runTarget(o.target, clock);
+    });
+    addLogbook(command, o.target.logbook, "The logbook to read");
+    command->add_option("--member", o.target.member, "The person's id")->required();
+    command->add_option("--exercise", o.target.exercise, "The exercise's name")->required();
+    command->add_option("--side", o.side, "left, right or both (default: both, or the weaker)")
+        ->check(checkedBy(&parseSide));
+    command->add_option("--reps", o.target.reps, "Reps to aim at, 1 to 30")
+        ->required()
+        ->check(CLI::Range(1, kMostTargetReps));
+    command->add_option("--rir", o.reserve, "Reps to leave in reserve, 0 to 10 (default: 2)")
+        ->check([](const std::string& text) {
+            const auto reserve = parseReserve(text);
+            const bool isInside = reserve && reserve->tenths <= 10 * kMostTargetReserve;
+            const Fault outside{FaultCode::OutOfRange,
+                                {text, "0", std::to_string(kMostTargetReserve)}};
+            return isInside ? std::string() : sentence(outside);
+        });
+    command->add_option("--on", o.on, "As it stood on this date (default: today)")
+        ->check(checkDate);
+    command->add_flag("--json", o.target.json, "Print JSON");
+}
+
+void addReport(Commands& commands, Options& o, const Clock& clock)
+{
+    CLI::App* command = commands.add(
+        "report", "A person's printed page as PDF", [&] { return runReport(o.report, clock); });
+    addLogbook(command, o.report.logbook, "The logbook to read");
+    command->add_option("--member", o.report.member, "The person's id")->required();
+    command->add_option("--pdf", o.report.pdf, "The file to write")->required();
+    command->add_option("--on", o.report.on, "As it stood on this date (default: today)")
+        ->check(checkDate);
+    command->add_option("--paper", o.report.paper, "a4 or letter (default: a4)")
+        ->check(CLI::IsMember({"a4", "letter"}));
+}
+
+std::string checkMass(const std::string& text)
+{
+    const auto mass = parseMass(text, MassUnit::Kilogram);
+    return mass ? std::string() : sentence(mass.error());
+}
+
+std::string checkPlate(const std::string& text)
+{
+    const auto mass = parseMass(text, MassUnit::Kilogram);
+    const bool isNothing = mass && mass->thousandths() == 0;
+    return isNothing ? "a plate of 0 kg is none" : checkMass(text);
+}
+
+void addRacks(Commands& commands, Options& o)
+{
+    CLI::App* command =
+        commands.add("share-racks", "Share lifters among racks with few plate changes", [&] {
+            o.racks.bar = parseMass(o.bar, MassUnit::Kilogram).value();
+            for (const std::string& plate : o.plates) {
+                o.racks.plates.push_back(parseMass(plate, MassUnit::Kilogram).value());
+            }
+            return runShareRacks(o.racks);
+        });
+    command->add_option("--lifters", o.racks.lifters, "CSV: member_id,load_kg,hook_hole")
+        ->required();
+    command->add_option("--racks", o.racks.racks, "How many racks (default: 1)")
+        ->check(CLI::Range(1, static_cast<int>(kMostRackLifters)));
+    command->add_option("--bar", o.bar, "The bar in kg (default: 20)")->check(checkMass);
+    command->add_option("--plates", o.plates, "Kinds of plate in kg, parted by commas")
+        ->delimiter(',')
+        ->check(checkPlate);
+    command->add_flag("--json", o.racks.json, "Print JSON");
 }
 
 void addCopying(Commands& commands, Options& o, const Clock& clock)
@@ -144,6 +291,16 @@ void addCopying(Commands& commands, Options& o, const Clock& clock)
     addLogbook(command, o.logbook, "The logbook to make");
 }
 
+// What was printed may still lie in the buffer, and the disk behind it may be full.
+int afterPrinting(int status)
+{
+    if (std::fflush(stdout) == 0 && std::ferror(stdout) == 0) {
+        return status;
+    }
+    fmt::print(stderr, "The answer could not be written to standard output.\n");
+    return status == kDone ? kLogbookTrouble : status;
+}
+
 } // namespace
 
 int main(int argc, char** argv)
@@ -152,20 +309,26 @@ try {
     CLI::App app("The engine and the store of Levelbar without a window.", "levelbar-cli");
     app.set_version_flag("--version", "levelbar-cli 0.1.0");
     app.require_subcommand(1);
+    app.failure_message([](const CLI::App* /*app*/, const CLI::Error& error) {
+        return "levelbar-cli: " + oneLine(error.what()) + " (--help says more)\n";
+    });
     Commands commands(app);
     Options options;
     addWriting(commands, options, clock);
     addReading(commands, options, clock);
+    addTarget(commands, options, clock);
+    addReport(commands, options, clock);
     addCopying(commands, options, clock);
+    addRacks(commands, options);
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError& error) {
         return app.exit(error) == 0 ? kDone : kWrongUsage;
     }
-    return commands.status();
+    return afterPrinting(commands.status());
 
 } catch (const levelbar::storage::StoreError& error) {
-    fmt::print(stderr, "{}\n", error.what());
+    fmt::print(stderr, "{}\n", oneLine(error.what()));
     return statusOf(error.kind());
 
 } catch (const std::exception& error) {

@@ -1,12 +1,14 @@
 // SPDX-FileCopyrightText: 2026 The Levelbar developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/command.h"
+#include "app/cli/json_print.h"
 #include "app/cli/review_json.h"
 #include "app/cli/table.h"
 #include "core/review/wording.h"
 #include "storage/history_reader.h"
 #include "storage/library_store.h"
 #include "storage/member_store.h"
+#include "storage/side_store.h"
 
 #include <fmt/format.h>
 
@@ -14,11 +16,9 @@ namespace levelbar::cli {
 
 namespace {
 
-constexpr std::size_t kPageWidth = 100;
-
 Review makeReview(const storage::Logbook& logbook, const Library& library, Day asOf)
 {
-    Reviewer reviewer(library, asOf);
+    Reviewer reviewer(library, asOf, storage::SideStore(logbook).reviewSettings());
     storage::forEachHistory(logbook, [&](MemberHistory& history) { reviewer.add(history); });
     return reviewer.finish();
 }
@@ -26,29 +26,6 @@ Review makeReview(const storage::Logbook& logbook, const Library& library, Day a
 std::string label(const Member& member)
 {
     return member.name.empty() ? member.code : member.code + "  " + member.name;
-}
-
-// Breaks a sentence between words, later lines indented.
-void printWrapped(const std::string& text, std::size_t indent)
-{
-    std::string line;
-    bool isFirst = true;
-    const auto flush = [&] {
-        fmt::print("{}{}\n", std::string(isFirst ? indent : indent + 2, ' '), line);
-        isFirst = false;
-        line.clear();
-    };
-    std::size_t from = 0;
-    while (from < text.size()) {
-        const std::size_t to = std::min(text.find(' ', from), text.size());
-        const std::string word = text.substr(from, to - from);
-        if (!line.empty() && indent + 2 + shownWidth(line) + 1 + shownWidth(word) > kPageWidth) {
-            flush();
-        }
-        line += (line.empty() ? "" : " ") + word;
-        from = to + 1;
-    }
-    flush();
 }
 
 void printAttention(const Review& review, const std::set<MemberId>& only)
@@ -62,7 +39,7 @@ void printAttention(const Review& review, const std::set<MemberId>& only)
         ++people;
         fmt::print("{}\n", cutTo(label(member.member), kPageWidth));
         for (const Attention& reason : member.attention) {
-            printWrapped(sentence(reason), 4);
+            fmt::print("{}", wrapped(sentence(reason), 4));
         }
     }
     if (people == 0) {
@@ -179,15 +156,15 @@ int runReview(const ReviewOptions& options, const Clock& clock)
     for (const std::string& code : options.members) {
         const auto member = storage::MemberStore(logbook).find(code);
         if (!member) {
-            fmt::print(stderr, "{}: there is no member '{}'\n", options.logbook, code);
-            return kInputAtFault;
+            return atFault(options.logbook,
+                           sentence(Fault{FaultCode::UnknownMember, {excerpt(code)}}));
         }
         only.insert(member->id);
     }
     const Library library = storage::LibraryStore(logbook).all();
     const Review review = makeReview(logbook, library, options.on.value_or(clock.today));
     if (options.json) {
-        fmt::print("{}\n", reviewJson(review, library, only).dump(2));
+        printJson(reviewJson(review, library, only));
         return kDone;
     }
     printAttention(review, only);

@@ -2,21 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/review_json.h"
 
-#include <cmath>
+#include "app/cli/json_number.h"
+#include "app/cli/sides_json.h"
 
 namespace levelbar::cli {
 
 namespace {
 
 using Json = nlohmann::ordered_json;
-
-// Decimals that carry nothing are left out; -0 becomes 0.
-double rounded(double value, int decimals)
-{
-    const double scale = std::pow(10.0, decimals);
-    const double result = std::round(value * scale) / scale;
-    return result == 0.0 ? 0.0 : result;
-}
 
 Json trendJson(const Trend& trend)
 {
@@ -46,20 +39,29 @@ Json strengthJson(const StrengthReview& review, const Library& library)
             {"trend", trendJson(review.trend)}};
 }
 
-Json sideJson(const SideReview& review)
+// change_per_week is in percent, or in the test's unit: change_unit says which.
+Json testJson(const TestReview& review, const Library& library)
 {
-    const Estimate& difference = review.differencePercent;
-    return {{"measure", review.measure.name},
-            {"difference_percent", rounded(difference.value, 3)},
-            {"low_percent", rounded(difference.low, 3)},
-            {"high_percent", rounded(difference.high, 3)},
-            {"level", difference.level},
-            {"weaker", review.weaker ? sideWord(*review.weaker) : "none"},
-            {"probability_side", rounded(review.probabilitySide, 5)},
-            {"threshold_percent", review.thresholdPercent},
-            {"probability_beyond_threshold", rounded(review.probabilityBeyondThreshold, 5)},
-            {"days", review.days},
-            {"tier", tierWord(review.tier)}};
+    const TestKind& test = *library.test(review.test);
+    const ValueTrend& trend = review.trend;
+    const auto number = [&](double Estimate::*field) {
+        return trend.changePerWeek ? Json(rounded((*trend.changePerWeek).*field, 3)) : Json();
+    };
+    const bool isRatio = measureOf(test).scale == TrendScale::Ratio;
+    const Json change = {
+        {"change_per_week", number(&Estimate::value)},
+        {"low", number(&Estimate::low)},
+        {"high", number(&Estimate::high)},
+        {"change_unit", isRatio ? "percent" : test.unit},
+        {"call", trendWord(trend.call)},
+        {"ask_again_on", trend.askAgainOn ? Json(isoText(*trend.askAgainOn)) : Json()}};
+    return {{"test", test.name},
+            {"side", sideWord(review.side)},
+            {"last_value", rounded(review.last.value, 3)},
+            {"unit", test.unit},
+            {"last_day", isoText(review.last.day)},
+            {"count", trend.valuesSeen},
+            {"trend", change}};
 }
 
 Json memberJson(const MemberReview& member, const Library& library)
@@ -67,6 +69,10 @@ Json memberJson(const MemberReview& member, const Library& library)
     Json strength = Json::array();
     for (const StrengthReview& review : member.strength) {
         strength.push_back(strengthJson(review, library));
+    }
+    Json tests = Json::array();
+    for (const TestReview& review : member.tests) {
+        tests.push_back(testJson(review, library));
     }
     Json sides = Json::array();
     for (const SideReview& review : member.sides) {
@@ -80,6 +86,7 @@ Json memberJson(const MemberReview& member, const Library& library)
             {"name", member.member.name},
             {"last_seen", member.lastSeen ? Json(isoText(*member.lastSeen)) : Json()},
             {"strength", strength},
+            {"tests", tests},
             {"sides", sides},
             {"attention", attention}};
 }

@@ -106,4 +106,26 @@ std::string Table::text() const
     return out;
 }
 
+std::string wrapped(std::string_view text, std::size_t indent)
+{
+    std::string page;
+    std::string line;
+    const auto flush = [&] {
+        page += std::string(page.empty() ? indent : indent + 2, ' ') + line + '\n';
+        line.clear();
+    };
+    std::size_t from = 0;
+    while (from < text.size()) {
+        const std::size_t to = std::min(text.find(' ', from), text.size());
+        const std::string word(text.substr(from, to - from));
+        if (!line.empty() && indent + 2 + shownWidth(line) + 1 + shownWidth(word) > kPageWidth) {
+            flush();
+        }
+        line += (line.empty() ? "" : " ") + word;
+        from = to + 1;
+    }
+    flush();
+    return page;
+}
+
 } // namespace levelbar::cli

@@ -31,6 +31,12 @@ private:
     std::vector<std::vector<std::string>> m_rows;
 };
 
+// How wide a printed page may be.
+inline constexpr std::size_t kPageWidth = 100;
+
+// Breaks a sentence between words so that it fits the page; later lines are indented by two more.
+[[nodiscard]] std::string wrapped(std::string_view text, std::size_t indent);
+
 // Columns that a terminal takes for UTF-8 text: wide East Asian characters and emoji take two,
 // combining marks none.
 [[nodiscard]] std::size_t shownWidth(std::string_view text);
