@@ -23,8 +23,7 @@ protected:
     Ran cli(const std::string& arguments) const
     {
         return tests::run("cd " + quoted(m_folder.path().string()) + " && " +
-                          quoted(std::string(LEVELBAR_BINARY_DIR) + "/levelbar-cli") + " " +
-                          arguments);
+                          tests::program("levelbar-cli") + " " + arguments);
     }
 
     void write(const char* name, const std::string& text) const
@@ -80,6 +79,7 @@ TEST_F(CliTest, ReviewJsonIsAsAgreed)
     EXPECT_EQ(json["members"].size(), 48U);
     int listed = 0;
     int act = 0;
+    int tests = 0;
     for (const auto& member : json["members"]) {
         for (const auto& strength : member["strength"]) {
             EXPECT_LT(strength["low_kg"], strength["one_rm_kg"]);
@@ -89,6 +89,13 @@ TEST_F(CliTest, ReviewJsonIsAsAgreed)
             const bool isEarly = trend["call"] == "too_early";
             EXPECT_EQ(trend["percent_per_week"].is_null(), isEarly);
             EXPECT_EQ(trend["ask_again_on"].is_string(), isEarly);
+        }
+        for (const auto& test : member["tests"]) {
+            ++tests;
+            EXPECT_TRUE(test["test"].is_string());
+            EXPECT_TRUE(test["last_value"].is_number());
+            const bool isEarly = test["trend"]["call"] == "too_early";
+            EXPECT_EQ(test["trend"]["change_per_week"].is_null(), isEarly);
         }
         for (const auto& side : member["sides"]) {
             const double d = side["difference_percent"];
@@ -103,6 +110,7 @@ TEST_F(CliTest, ReviewJsonIsAsAgreed)
     EXPECT_EQ(json["look"], listed);
     EXPECT_EQ(json["act"], act);
     EXPECT_GT(act, 0);
+    EXPECT_GT(tests, 0);
     const auto one =
         nlohmann::json::parse(cli("review g.levelbar --on 2026-11-20 --member M004 --json").out);
     ASSERT_EQ(one["members"].size(), 1U);
@@ -176,6 +184,34 @@ TEST_F(CliTest, BadInputIsOneClearLineAFaultAndChangesNothing)
     EXPECT_EQ(exported(), before);
 }
 
+TEST_F(CliTest, EveryFaultIsALineOfItsOwnHoweverMany)
+{
+    ASSERT_EQ(cli("new g.levelbar").status, 0);
+    std::string rows = "member_id\n";
+    for (int i = 0; i < 1500; ++i) {
+        rows += std::string(65, 'x') + "\n";
+    }
+    write("members.csv", rows);
+    const Ran ran = cli("import g.levelbar --members members.csv");
+    EXPECT_EQ(ran.status, 1);
+    EXPECT_EQ(lines(ran.error), 1500);
+    EXPECT_EQ(lines(cli("erase g.levelbar --member 'M\n9'").error), 1);
+    EXPECT_EQ(lines(cli("review").error), 1);
+    std::filesystem::create_directory(m_folder / "folder");
+    const Ran folder = cli("import g.levelbar --members folder");
+    EXPECT_EQ(folder.status, 1);
+    EXPECT_EQ(folder.error, "folder: cannot be read (Is a directory)\n");
+}
+
+TEST_F(CliTest, JsonIsValidWhateverAFileIsCalled)
+{
+    ASSERT_EQ(cli("new g.levelbar").status, 0);
+    write("\xFE.csv", "member_id\n\x01\n");
+    const Ran ran = cli("import g.levelbar --json --members " + quoted("\xFE.csv"));
+    EXPECT_EQ(ran.status, 1);
+    EXPECT_EQ(nlohmann::json::parse(ran.out)["faults"].size(), 1U);
+}
+
 TEST_F(CliTest, AnIdWithQuotesAndEmojiComesBackUnchanged)
 {
     ASSERT_EQ(cli("new g.levelbar").status, 0);
@@ -209,9 +245,11 @@ TEST_F(CliTest, ABrokenLogbookFailsItsCheck)
     file.seekp(300'000);
     file << std::string(20'000, 'z');
     file.close();
-    const Ran ran = cli("check g.levelbar");
-    EXPECT_TRUE(ran.status == 1 || ran.status == 3) << ran.status;
-    EXPECT_FALSE(ran.error.empty());
+    const Ran ran = cli("check g.levelbar --json");
+    EXPECT_EQ(ran.status, 1);
+    const auto json = nlohmann::json::parse(ran.out);
+    EXPECT_EQ(json["sound"], false);
+    EXPECT_EQ(lines(ran.error), static_cast<int>(json["faults"].size())) << "a line each";
 }
 
 TEST_F(CliTest, TheCommittedDemoIsWhatItsProgramWrites)

@@ -38,7 +38,7 @@ TEST(LargeTest, TwoMillionSetsSlow)
             }
         }
     }
-    const std::string cli = quoted(std::string(LEVELBAR_BINARY_DIR) + "/levelbar-cli");
+    const std::string cli = tests::program("levelbar-cli");
     const std::string into = "cd " + quoted(folder.path().string()) + " && " + cli + " ";
     const auto timed = [&](const char* what, const std::string& arguments) {
         const auto start = std::chrono::steady_clock::now();

@@ -5,6 +5,7 @@
 #include "core/strength/equations.h"
 #include "core/strength/member_strength.h"
 #include "tests/support/logbook_fixture.h"
+#include "tests/support/rack_tasks.h"
 #include "tests/support/random.h"
 #include "tests/support/sets.h"
 
@@ -119,6 +120,55 @@ void insertOneRow(benchmark::State& state)
 }
 
 BENCHMARK(insertOneRow)->Unit(benchmark::kMicrosecond);
+
+// Lifters and racks; the counters say how far above the proved bound the answer lies.
+void shareLiftersAmongRacks(benchmark::State& state)
+{
+    tests::Random random(24);
+    const auto task = tests::drawnRackTask(
+        random, static_cast<int>(state.range(0)), static_cast<int>(state.range(1)), 8);
+    RackSharing sharing;
+    for (auto _ : state) {
+        sharing = shareRacks(task).value();
+    }
+    const int moves = sharing.plateMoves + sharing.hookMoves;
+    state.counters["moves"] = moves;
+    state.counters["gap_percent"] = 100.0 * (moves - sharing.lowerBound) / std::max(1, moves);
+}
+
+BENCHMARK(shareLiftersAmongRacks)
+    ->Args({12, 1})
+    ->Args({24, 6})
+    ->Args({24, 3})
+    ->Args({40, 10})
+    ->Args({60, 6})
+    ->Unit(benchmark::kMillisecond);
+
+// Compared to: four by four as the loads go, no search and no bound.
+void shareAsTheLoadsGo(benchmark::State& state)
+{
+    tests::Random random(24);
+    auto task = tests::drawnRackTask(random, 24, 6, 8);
+    for (auto _ : state) {
+        std::sort(task.lifters.begin(), task.lifters.end(), [](const auto& a, const auto& b) {
+            return a.load.thousandths() < b.load.thousandths();
+        });
+        benchmark::DoNotOptimize(task.lifters.data());
+        benchmark::ClobberMemory();
+    }
+    int moves = 0;
+    for (std::size_t from = 0; from < task.lifters.size(); from += 4) {
+        RackSharingTask four = task;
+        four.racks = 1;
+        four.lifters.assign(task.lifters.begin() + static_cast<std::ptrdiff_t>(from),
+                            task.lifters.begin() + static_cast<std::ptrdiff_t>(from + 4));
+        const RackSharing best = shareRacks(four).value();
+        moves += best.plateMoves + best.hookMoves;
+    }
+    state.counters["moves"] = moves;
+}
+
+BENCHMARK(shareAsTheLoadsGo)->Unit(benchmark::kMillisecond);
 
 } // namespace
 } // namespace levelbar

@@ -101,6 +101,87 @@ TEST(SidePairsTest, SwappingTheSidesTurnsTheSign)
     }
 }
 
+TEST(SidePairsTest, UnderTheCapOnlyGoingPastAndOpenPairsCount)
+{
+    auto capped = set(kToday, 1, 20, 9);
+    capped.stopped = StopReason::Capped;
+    const auto pairsAfter = [&](int days, int leftReps, int rightReps, SetKind kind) {
+        std::vector<PerformedSet> left = {set(kToday, 1, 20, 9, 2),
+                                          set(kToday + days, 1, 20, leftReps, 2)};
+        std::vector<PerformedSet> right = {capped, set(kToday + days, 1, 20, rightReps, 2)};
+        left[1].kind = right[1].kind = kind;
+        return pairsFromSets(left, right, nullptr).size();
+    };
+    EXPECT_EQ(pairsAfter(7, 9, 9, SetKind::Work), 0U) << "its better days are cut off";
+    EXPECT_EQ(pairsAfter(7, 9, 7, SetKind::Work), 0U);
+    EXPECT_EQ(pairsAfter(7, 9, 11, SetKind::Work), 1U) << "went past the cap";
+    EXPECT_EQ(pairsAfter(7, 9, 7, SetKind::Open), 1U);
+    EXPECT_EQ(pairsAfter(27, 9, 9, SetKind::Work), 0U);
+    EXPECT_EQ(pairsAfter(28, 9, 9, SetKind::Work), 1U) << "four weeks without a cap";
+}
+
+TEST(SideListsTest, TheWholeListIsControlledThoseWhoStayIncluded)
+{
+    tests::Random random(23);
+    std::vector<double> truth;
+    const std::vector<MeasuredSides> all = {roster(200, random, truth), roster(200, random, truth)};
+    int listed = 0;
+    for (int week = 12; week >= 0; --week) {
+        const RosterSides sides = reviewSides(all, kToday - 7 * week, 10.0);
+        EXPECT_LE(sides.expectedFalseLook, kFalseShare * sides.look + 1e-9);
+        listed += sides.look;
+    }
+    EXPECT_GT(listed, 100);
+}
+
+TEST(SideModelTest, SteadyPeopleAreJudgedBySharperEyes)
+{
+    tests::Random random(29);
+    std::vector<SideSeries> many;
+    for (int i = 0; i < 200; ++i) {
+        many.push_back(seriesOf(random.normal(0, 4), 8, i % 2 == 0 ? 2.5 : 9.0, random));
+    }
+    many[0].pairs.clear();
+    many[1].pairs.clear();
+    for (int i = 8; i-- > 0;) {
+        const double swing = i % 2 == 0 ? 1.0 : -1.0;
+        many[0].pairs.push_back({kToday - 10 * i, 8.0 + 2.0 * swing});
+        many[1].pairs.push_back({kToday - 10 * i, 8.0 + 10.0 * swing});
+    }
+    const SideNoise noise = poolNoise(many, kToday, {});
+    const SidePrior prior = learnPrior(many, kToday, noise, {});
+    const auto width = [&](const SideSeries& series) {
+        const SidePosterior posterior =
+            posteriorOf(lookAt(series, kToday, noise).value(), prior, 0.0);
+        return posterior.quantile(0.95) - posterior.quantile(0.05);
+    };
+    EXPECT_LT(width(many[0]), 0.6 * width(many[1]));
+    EXPECT_LT(noise.tail, 8.0);
+}
+
+TEST(SideModelTest, SteadinessIsNotFoundWhereEveryoneIsAlike)
+{
+    tests::Random random(31);
+    std::vector<SideSeries> many;
+    for (int i = 0; i < 300; ++i) {
+        many.push_back(seriesOf(random.normal(0, 5), 6, 5.0, random));
+    }
+    EXPECT_GT(poolNoise(many, kToday, {}).tail, 25.0);
+}
+
+TEST(SideModelTest, QuantileTurnsBelowRound)
+{
+    SidePosterior posterior;
+    posterior.add({-20.0, 1.0, 0.5, 4.0});
+    posterior.add({15.0, 0.5, 0.4, 4.0});
+    posterior.add({0.0, 30.0, 0.1, 9.0});
+    for (double p = 0.001; p < 1.0; p += 0.0117) {
+        EXPECT_NEAR(posterior.below(posterior.quantile(p)), p, 1e-7);
+    }
+    EXPECT_LT(posterior.nextDay().quantile(0.05), posterior.quantile(0.05));
+    EXPECT_NEAR(posterior.nextDay().mean(), posterior.mean(), 1e-12);
+}
+
 TEST(SideModelTest, NoiseIsPooledAndHeldNearWhatIsUsual)
 {
     std::vector<SideSeries> none(3);
@@ -143,8 +224,7 @@ TEST(SideListsTest, ASingleLookIsNeverListed)
     MeasuredSides measure;
     for (std::size_t i = 0; i < 40; ++i) {
         measure.owners.push_back(i);
-        measure.series.push_back(
-            {{{kToday, i == 0 ? 60.0 : random.normal(0, 4)}}, std::nullopt, std::nullopt});
+        measure.series.emplace_back().pairs = {{kToday, i == 0 ? 60.0 : random.normal(0, 4)}};
     }
     const std::vector<MeasuredSides> all = {measure};
     const RosterSides sides = reviewSides(all, kToday, 10.0);
@@ -218,7 +298,7 @@ TEST(SideListsTest, PainSendsOnInsteadOfListing)
     std::vector<double> truth;
     MeasuredSides measure = roster(60, random, truth);
     measure.series[0] = seriesOf(30.0, 8, 2.0, random);
-    measure.series[0].lastPain = kToday - 3;
+    measure.series[0].pains = {{kToday - 3, "Press", ""}};
     const std::vector<MeasuredSides> all = {measure};
     const RosterSides sides = reviewSides(all, kToday, 10.0);
     EXPECT_EQ(sides.entries[0].review.tier, SideTier::SendOn);

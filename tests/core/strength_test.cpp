@@ -50,6 +50,18 @@ TEST(StrengthTest, NothingToGoByIsNoEstimate)
     EXPECT_FALSE(fitMember(warm, std::nullopt, kToday).front());
 }
 
+TEST(StrengthTest, TestedMaximaSayNothingOfTheRepCurve)
+{
+    std::vector<TestedMaximum> tests;
+    for (int week = 0; week < 8; ++week) {
+        tests.push_back({kToday - 7 * (7 - week), week % 2 == 0 ? 60.0 : 72.0});
+    }
+    const std::vector<ExerciseHistory> one = {{{{}, tests}, {}, {}, std::nullopt}};
+    const ExerciseFit fit = fitMember(one, Experience::Intermediate, kToday).front().value();
+    EXPECT_NEAR(fit.fit.factor, 0.0, 1e-9);
+    EXPECT_NEAR(std::sqrt(fit.fit.factorVariance), 0.30, 1e-6); // the prior's spread
+}
+
 TEST(StrengthTest, LaterSetsDoNotCount)
 {
     auto sets = weeks(6, 60, 0.0);
@@ -90,6 +102,24 @@ TEST(StrengthTest, MoreLoadForTheSameRepsNeverLowersIt)
         // Five percent on every load is five percent of strength: the model has no scale.
         EXPECT_NEAR(fitOf(sets).fit.level - before, std::log(1.05), 2e-3);
     }
+}
+
+TEST(StrengthTest, WhichSideWentFirstDoesNotMatter)
+{
+    const auto estimate = [](int leftOrder, int rightOrder) {
+        auto left = weeks(8, 20, 0.0);
+        auto right = weeks(8, 22, 0.0);
+        for (PerformedSet& one : left) {
+            one.order = leftOrder;
+        }
+        for (PerformedSet& one : right) {
+            one.order = rightOrder;
+        }
+        const std::vector<ExerciseHistory> arm = {{{}, {left, {}}, {right, {}}, std::nullopt}};
+        return fitMember(arm, Experience::Intermediate, kToday).front().value().fit;
+    };
+    EXPECT_EQ(estimate(1, 2).level, estimate(2, 1).level);
+    EXPECT_EQ(estimate(1, 2).difference, estimate(2, 1).difference);
 }
 
 TEST(StrengthTest, AnotherSetThatAgreesNarrowsIt)
@@ -134,6 +164,18 @@ TEST(StrengthTest, WhoOnlyPressesEnterGetsAWideIntervalAndNeverRises)
     EXPECT_GT(*trend.askAgainOn, kToday);
     const StrengthEstimate counted = strengthOf(fitOf(weeks(26, 60, 0.0)), Side::Both, kToday);
     EXPECT_GT(strength.logSpread, counted.logSpread);
+}
+
+TEST(StrengthTest, AnEasyDayIsALowerBoundWhateverReserveIsNamed)
+{
+    auto sets = weeks(8, 60, 0.0);
+    const ExerciseFit before = fitOf(sets);
+    sets.push_back(set(kToday, 2, 50, 8, 2)); // a sixth lighter, and two left: far under the rest
+    sets.back().isAtLeast = true;
+    const ExerciseFit after = fitOf(sets);
+    EXPECT_EQ(after.evidence.measured, before.evidence.measured);
+    EXPECT_EQ(after.evidence.bounds, before.evidence.bounds + 1);
+    EXPECT_NEAR(after.fit.level, before.fit.level, 2e-3);
 }
 
 TEST(StrengthTest, AFailedSingleIsAnUpperBound)

@@ -6,6 +6,7 @@
 #include "core/base/number.h"
 #include "core/base/utf8.h"
 #include "core/exercise/done_set.h"
+#include "core/exercise/effort.h"
 #include "core/member/member.h"
 
 #include <gtest/gtest.h>
@@ -146,6 +147,21 @@ TEST(CellTest, ReadsWhatAnInstructorKeys)
     }
 }
 
+TEST(CellTest, ReadsRpeWhereTheGymChoseIt)
+{
+    const auto read = [](const char* text) { return parseCell(text, EffortScale::Rpe); };
+    EXPECT_TRUE(read("")->asPlanned);
+    EXPECT_FALSE(read("9")->reserve);
+    EXPECT_EQ(read("9.8")->reserve, Reserve{20});
+    EXPECT_EQ(read("9,85")->reserve, Reserve{15});
+    EXPECT_EQ(read("12.10")->reserve, Reserve{0});
+    EXPECT_EQ(read("12.10")->reps, 12);
+    for (const char* text : {"9.", "9.4", "9.11", "9.83", "9.100", ".8", "201.8"}) {
+        EXPECT_FALSE(read(text)) << text;
+    }
+    EXPECT_EQ(parseCell("9.2", EffortScale::Reserve)->reserve, Reserve{20});
+}
+
 TEST(ReserveTest, TakesHalves)
 {
     EXPECT_EQ(parseReserve("1.5")->tenths, 15);
@@ -155,7 +171,7 @@ TEST(ReserveTest, TakesHalves)
 
 TEST(FaultTest, EveryCodeHasItsSentence)
 {
-    for (int code = 0; code <= static_cast<int>(FaultCode::NotACell); ++code) {
+    for (int code = 0; code <= static_cast<int>(FaultCode::RepeatedBib); ++code) {
         EXPECT_FALSE(sentenceTemplate(static_cast<FaultCode>(code)).empty()) << code;
     }
     EXPECT_EQ(fill("%1 and %2, %3", {"one", "two"}), "one and two, %3");

@@ -100,7 +100,7 @@ TEST(SidePosteriorTest, ShrinksAsWorkedByHand)
     look.variance = 32.446607 / 4.0;
     const SidePosterior posterior = posteriorOf(look, prior, 3.0);
     EXPECT_NEAR(posterior.mean(), 10.061738818, 1e-6);
-    EXPECT_NEAR(posterior.narrowSpread, 2.572937519, 1e-6);
+    EXPECT_NEAR(posterior.parts().front().spread, 2.572937519, 1e-6);
 }
 
 TEST(SideIndices, AreTheirTextbookValues)

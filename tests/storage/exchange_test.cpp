@@ -6,6 +6,7 @@
 #include "storage/exchange/import.h"
 #include "tests/support/logbook_fixture.h"
 
+#include <SQLiteCpp/SQLiteCpp.h>
 #include <gtest/gtest.h>
 
 #include <sstream>
@@ -72,6 +73,21 @@ TEST(CsvReaderTest, SaysWhatIsBrokenAndWhere)
     EXPECT_EQ(wide.faults, (std::vector<std::pair<int, FaultCode>>{{2, FaultCode::LineTooLong}}));
     EXPECT_EQ(wide.records.size(), 1U) << "reading goes on after it";
     EXPECT_EQ(read("a,b,c\n1\n").records[0].second, (std::vector<std::string>{"1", "", ""}));
+}
+
+TEST(CsvReaderTest, FindsTheSeparatorBelowEmptyLines)
+{
+    EXPECT_EQ(read("\n\r\na;b\n1;2\n").header.columns, (std::vector<std::string>{"a", "b"}));
+}
+
+TEST(CsvReaderTest, CallsTextInUtf16WhatItIs)
+{
+    EXPECT_EQ(read(std::string_view("\xFF\xFE"
+                                    "a\0,\0",
+                                    6))
+                  .faults[0]
+                  .second,
+              FaultCode::NotUtf8);
 }
 
 class ImportTest : public testing::Test {
@@ -202,6 +218,61 @@ TEST_F(ImportTest, EveryFaultIsAClearLineAndNothingIsWritten)
                 "sets.csv:1: the column 'member_id' is missing");
 }
 
+TEST_F(ImportTest, AFaultIsOneShortLineWhateverTheCellHolds)
+{
+    import(kMembers);
+    expectFault(sets("2026-11-25,\"M\n\x1B\xE2\x80\xA8"
+                     "9\",Barbell bench press,1,both,60,kg,8,,"),
+                "sets.csv:2: column 'member_id': there is no member 'M\xEF\xBF\xBD\xEF\xBF\xBD"
+                "\xEF\xBF\xBD"
+                "9'");
+    const std::string wide(100'000, 'x');
+    const std::string cut = std::string(40, 'x') + "…";
+    expectFault(sets(("2026-11-25,M1,Push-up,1," + wide + ",0,kg,8,,").c_str()),
+                "sets.csv:2: column 'side': '" + cut + "' is none of left, right, both");
+    expectFault(sets(("2026-11-25,M1,Push-up,1,both,0," + wide + ",8,,").c_str()),
+                "sets.csv:2: column 'unit': '" + cut + "' is none of kg, lb");
+}
+
+TEST_F(ImportTest, NamesStandOnOneLineAndNotesMayHaveMore)
+{
+    import(kMembers);
+    expectFault(sets("2026-11-25,M1,Push-up,1,both,0,kg,8,,\"No\non\""),
+                "sets.csv:2: column 'class': the text holds a control character");
+    EXPECT_EQ(import("member_id,name\nM2,\"A\nB\"\n").faults.size(), 1U);
+    const std::string note = "member_id,note\nM2,\"one\r\ntwo\rthree\"\n";
+    EXPECT_TRUE(import(note).faults.empty());
+    EXPECT_EQ(MemberStore(m_logbook).find("M2")->note, "one\ntwo\nthree");
+    EXPECT_EQ(import(note).members.unchanged, 1);
+}
+
+TEST_F(ImportTest, AClassOfMembersMayBeNamedInSets)
+{
+    const std::string longest(200, 'c');
+    const ImportReport report =
+        import("member_id,classes\nM1," + longest + "\n",
+               sets(("2026-11-25,M1,Push-up,1,both,0,kg,8,," + longest).c_str()));
+    EXPECT_TRUE(report.faults.empty());
+    EXPECT_EQ(report.classesAdded, 1);
+}
+
+TEST_F(ImportTest, ARepeatedKeyIsFoundAmongThousands)
+{
+    import(kMembers);
+    std::string rows(kHeader);
+    for (int day = 1; day <= 9; ++day) {
+        for (int number = 1; number <= 999; ++number) {
+            rows += "2026-11-0" + std::to_string(day) + ",M1,Push-up," + std::to_string(number) +
+                    ",both,0,kg,8,,\n";
+        }
+    }
+    rows += "2026-11-05,M1,push-UP,500,both,0,kg,8,,\n";
+    const ImportReport report = import({}, rows);
+    ASSERT_EQ(report.faults.size(), 1U);
+    EXPECT_EQ(text(report.faults[0]),
+              "sets.csv:8993: the same row stands in line 4497 already"); // 1 + 4 * 999 + 500
+}
+
 TEST_F(ImportTest, AllFaultsAreListedNotOnlyTheFirst)
 {
     import(kMembers);
@@ -256,6 +327,82 @@ TEST_F(ImportTest, AddsExercisesWithTheSidesSeen)
     ASSERT_TRUE(added);
     EXPECT_EQ(added->sidedness, Sidedness::SingleSided);
     EXPECT_FALSE(added->isShipped);
+}
+
+TEST_F(ImportTest, TwoExercisesThatAreAddedMayHaveAMaximumEach)
+{
+    const ImportReport report = import("member_id\nM1\n",
+                                       {},
+                                       "date,member_id,test,value\n"
+                                       "2026-11-25,M1,One-rep max: Moon press,70\n"
+                                       "2026-11-25,M1,One-rep max: Sun press,80\n",
+                                       false,
+                                       true);
+    EXPECT_TRUE(report.faults.empty());
+    EXPECT_EQ(report.exercisesAdded, 2);
+    EXPECT_EQ(report.tests.added, 2);
+}
+
+TEST_F(ImportTest, WhoCameStaysAsTheInstructorSaidWhenAFileComesAgain)
+{
+    const std::string file = sets("2026-11-25,M1,Barbell bench press,1,both,60,kg,8,2,Bars");
+    import(kMembers, file);
+    const ClassStore classes(m_logbook);
+    const auto meeting =
+        classes.meeting(classes.find("Bars")->id, parseDay("2026-11-25").value()).value();
+    const MemberId member = MemberStore(m_logbook).find("M1")->id;
+    EXPECT_EQ(classes.attendanceOf(meeting.id).front().came, true);
+    Action action(m_logbook, ActionKind::MarkAttendance, kNow);
+    ClassStore::setAttendance(action, meeting.id, {member, true, false});
+    action.commit();
+    EXPECT_EQ(import({}, file).sets.unchanged, 1);
+    EXPECT_EQ(classes.attendanceOf(meeting.id).front().came, false);
+}
+
+TEST_F(ImportTest, AnArchivedClassIsUsedAndNotMadeAgain)
+{
+    import("member_id,classes\nM1,Noon\n");
+    m_logbook.database().exec("UPDATE class SET is_archived = 1");
+    const ImportReport report =
+        import("member_id,classes\nM2,Noon\n", sets("2026-11-25,M1,Push-up,1,both,0,kg,8,,Noon"));
+    ASSERT_TRUE(report.faults.empty()) << text(report.faults.front());
+    EXPECT_EQ(report.classesAdded, 0);
+    EXPECT_EQ(ClassStore(m_logbook).all(true).size(), 1U);
+    EXPECT_TRUE(ClassStore(m_logbook).all().empty()) << "still archived";
+    EXPECT_EQ(ClassStore(m_logbook).find("Noon")->id, ClassStore(m_logbook).all(true)[0].id);
+}
+
+// Two meetings of one class on one day, which only the column start tells apart.
+TEST_F(ImportTest, TwoMeetingsOnADayAreKeptApartByTheirStart)
+{
+    const std::string header = "date,member_id,exercise,set,class,start,reps\n";
+    const std::string early = "2026-11-25,M1,Push-up,1,Noon,09:00,8\n";
+    const std::string late = "2026-11-25,M2,Push-up,1,Noon,18:30,9\n";
+    const ImportReport report = import("member_id\nM1\nM2\n", header + late + early);
+    ASSERT_TRUE(report.faults.empty()) << text(report.faults.front());
+    const ClassStore classes(m_logbook);
+    const auto meetings = classes.meetingsOf(classes.find("Noon")->id);
+    ASSERT_EQ(meetings.size(), 2U);
+    for (const Meeting& meeting : meetings) {
+        EXPECT_EQ(classes.attendanceOf(meeting.id).size(), 1U);
+    }
+    std::ostringstream out;
+    writeSets(m_logbook, out);
+    EXPECT_NE(out.str().find(",09:00,"), std::string::npos);
+    EXPECT_NE(out.str().find(",18:30,"), std::string::npos);
+    // The same rows without their start mean the meetings in which they stand.
+    const ImportReport again =
+        import({},
+               "date,member_id,exercise,set,class,reps\n2026-11-25,M1,Push-up,1,Noon,8\n"
+               "2026-11-25,M2,Push-up,1,Noon,9\n");
+    ASSERT_TRUE(again.faults.empty()) << text(again.faults.front());
+    EXPECT_EQ(again.sets.unchanged, 2);
+    for (const Meeting& meeting : meetings) {
+        EXPECT_EQ(classes.attendanceOf(meeting.id).size(), 1U) << "nobody came twice";
+    }
+    // A new row without one goes to the first meeting.
+    import({}, "date,member_id,exercise,set,class,reps\n2026-11-25,M1,Floor press,1,Noon,8\n");
+    EXPECT_EQ(SetStore(m_logbook).ofMeeting(meetings.back().id).size(), 2U);
 }
 
 TEST_F(ImportTest, ADryRunWritesNothing)

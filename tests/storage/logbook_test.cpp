@@ -147,14 +147,15 @@ TEST(MigrationsTest, AStepThatFailsLeavesTheVersionBefore)
     const auto path = folder / "gym.levelbar";
     Logbook::create(path, kNow).close();
     SQLite::Database raw(path.string(), SQLite::OPEN_READWRITE);
+    const int known = currentSchemaVersion();
     const std::array<Migration, 2> steps = {
-        {{1, "known", {}},
-         {2, "broken", {"CREATE TABLE half (a) STRICT", "CREATE TABLE wrong ("}}}};
+        {{known, "known", {}},
+         {known + 1, "broken", {"CREATE TABLE half (a) STRICT", "CREATE TABLE wrong ("}}}};
     EXPECT_ANY_THROW(migrate(raw, path, steps));
-    EXPECT_EQ(raw.execAndGet("PRAGMA user_version").getInt(), 1);
+    EXPECT_EQ(raw.execAndGet("PRAGMA user_version").getInt(), known);
     EXPECT_FALSE(raw.tableExists("half"));
-    EXPECT_TRUE(std::filesystem::exists(folder / "gym.levelbar.before-v2"))
-        << "a copy was made before";
+    const std::string copy = "gym.levelbar.before-v" + std::to_string(known + 1);
+    EXPECT_TRUE(std::filesystem::exists(folder / copy.c_str())) << "a copy was made before";
 }
 
 TEST(SchemaTest, KeepsTheRulesThatTakingBackReliesOn)
@@ -421,6 +422,10 @@ TEST(EraseTest, ForgetsNoTableThatNamesAPerson)
     database.exec("INSERT INTO screening (member, day, form, outcome) VALUES (" + id +
                   ", 0, 'a', 'b')");
     database.exec("INSERT INTO setup_card (member, exercise) VALUES (" + id + ", 1)");
+    database.exec("INSERT INTO settled VALUES (" + id + ", 0, NULL, 'x', 0, 0, 0)");
+    database.exec("INSERT INTO follow_up (uid, text, written_day, due_day, member) "
+                  "VALUES (zeroblob(16), 'ring', 0, 0, " +
+                  id + ")");
     eraseMember(logbook, member);
     SQLite::Statement tables(database,
                              "SELECT m.name FROM sqlite_schema m, pragma_table_info(m.name) c "

@@ -24,6 +24,12 @@ std::string textOf(const std::filesystem::path& path)
 
 } // namespace
 
+std::string program(const std::string& name)
+{
+    const char* const elsewhere = std::getenv("LEVELBAR_PROGRAMS");
+    return quoted(std::string(elsewhere == nullptr ? LEVELBAR_BINARY_DIR : elsewhere) + "/" + name);
+}
+
 std::string quoted(const std::string& word)
 {
     std::string result = "'";

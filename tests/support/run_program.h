@@ -15,6 +15,10 @@ struct Ran {
 // Runs a command through the shell and waits for it.
 [[nodiscard]] Ran run(const std::string& command);
 
+// One of our two programs as a shell word: from the build of this test, or from the folder that
+// LEVELBAR_PROGRAMS names.
+[[nodiscard]] std::string program(const std::string& name);
+
 // A path or word as one shell word.
 [[nodiscard]] std::string quoted(const std::string& word);
 

@@ -143,7 +143,9 @@ protected:
         closePage();
         m_logbook->close();
         m_logbook.reset();
-        m_logbook = storage::Logbook::open(m_path, kClassMoment, {mode, {}});
+        storage::OpenOptions options;
+        options.mode = mode;
+        m_logbook = storage::Logbook::open(m_path, kClassMoment, options);
         openPage();
     }
 

@@ -34,6 +34,30 @@ TEST(LoadStepsTest, FollowTheImplementAndTheUnit)
               *parseMass("140", MassUnit::Pound));
 }
 
+TEST(LoadStepsTest, GoOverWhatTheGymHas)
+{
+    Kit kit;
+    kit.bars = {{"Bar", kilograms("20"), 1}};
+    kit.plates = {{kilograms("10"), 2}, {kilograms("1.25"), 2}};
+    kit.handWeights = {{Implement::Dumbbell, kilograms("8"), 1},
+                       {Implement::Dumbbell, kilograms("14"), 2}};
+    kit.stackStep = kilograms("5");
+    Exercise lift;
+    lift.implement = Implement::Barbell;
+    EXPECT_EQ(steppedLoad(kilograms("22.5"), kit, lift, 1), kilograms("40"));
+    EXPECT_EQ(steppedLoad(kilograms("42.5"), kit, lift, 1), kilograms("42.5")) << "the heaviest";
+    EXPECT_EQ(steppedLoad(kilograms("20"), kit, lift, -1), kilograms("20")) << "the lightest";
+    lift.implement = Implement::Dumbbell;
+    EXPECT_EQ(steppedLoad(kilograms("10"), kit, lift, 1), kilograms("14"));
+    EXPECT_EQ(steppedLoad(kilograms("14"), kit, lift, -1), kilograms("14")) << "one 8 is no pair";
+    lift.implement = Implement::BodyWeight;
+    lift.load = LoadKind::Added;
+    EXPECT_EQ(steppedLoad(kilograms("5"), kit, lift, -1), kilograms("0"));
+    kit.isAssumed = true;
+    lift.implement = Implement::Barbell;
+    EXPECT_EQ(steppedLoad(kilograms("60"), kit, lift, 1), kilograms("62.5"));
+}
+
 TEST(LoadStepsTest, ATypedLoadIsReadWithItsUnit)
 {
     EXPECT_EQ(*parseTypedLoad("62.5", MassUnit::Kilogram), kilograms("62.5"));
@@ -254,8 +278,8 @@ TEST_F(ClassFloorTest, EveryCellSaysWhoWhatWhichSideAndWhatIsKnown)
               "Mara Linden, Barbell bench press, set 1. Planned 60 kg × 8. "
               "Done 60 kg × 9, 2 in reserve, counted.");
     EXPECT_EQ(spoken(3),
-              "Mara Linden, Single-arm dumbbell bench press, set 1, right. Planned 14 kg × 10. "
-              "Not known yet.");
+              "Mara Linden, Single-arm dumbbell bench press, set 1, right. Planned 14 kg × 10, "
+              "right first. Not known yet.");
 }
 
 TEST_F(ClassFloorTest, AnotherDayShowsItsOwnMeeting)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 
 #include "storage/exchange/import.h"
+#include "storage/gym_store.h"
 #include "tests/support/logbook_fixture.h"
 #include "tests/support/scripted_prompter.h"
 #include "ui/background_review.h"
@@ -10,16 +11,19 @@
 #include "ui/pages/member_page.h"
 #include "ui/pages/roster_model.h"
 #include "ui/pages/roster_page.h"
+#include "ui/pages/sets_model.h"
 #include "ui/pages/sides_page.h"
 #include "ui/theme.h"
 #include "ui/workspace.h"
 
 #include <QAbstractItemModelTester>
 #include <QComboBox>
+#include <QDoubleSpinBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QSignalSpy>
+#include <QSpinBox>
 #include <QTableView>
 #include <QtTest/QTest>
 
@@ -77,7 +81,7 @@ TEST_F(PagesTest, TheRosterModelIsSound)
     EXPECT_EQ(model.rowCount(), 3);
     model.show(review.current(), {});
     EXPECT_EQ(model.index(1, RosterModel::Difference).data().toString(),
-              QStringLiteral("left by 28 %"));
+              QStringLiteral("left by 29 %")); // 30 and 42: 28.6 % of the stronger
     EXPECT_EQ(model.index(2, RosterModel::Person).data().toString(), QStringLiteral("M3"));
     EXPECT_FALSE(
         model.index(1, RosterModel::Difference).data(Qt::AccessibleTextRole).toString().isEmpty());
@@ -107,8 +111,8 @@ TEST_F(PagesTest, APersonsChartHoldsTheirSetsAndReadsThemOut)
     MemberPage page(workspace, review);
     page.open(storage::MemberStore(logbook).find("M1")->id);
     auto* chart = page.findChild<StrengthChart*>();
-    EXPECT_EQ(chart->dotCount(), 12);
-    EXPECT_GE(chart->linePointCount(), 12);
+    EXPECT_EQ(chart->series().dotCount(), 12);
+    EXPECT_GE(chart->series().linePointCount(), 12);
     auto* view = page.findChild<QWidget*>(QStringLiteral("strengthChartView"));
     QTest::keyClick(view, Qt::Key_Left);
     EXPECT_TRUE(chart->readOut().contains(QStringLiteral("60 kg × 8")))
@@ -118,17 +122,50 @@ TEST_F(PagesTest, APersonsChartHoldsTheirSetsAndReadsThemOut)
     EXPECT_EQ(page.findChild<QTableView*>(QStringLiteral("memberSets"))->model()->rowCount(), 12);
 }
 
+TEST_F(PagesTest, TheCardGivesTheNextLoadAndItsReason)
+{
+    MemberPage page(workspace, review);
+    page.open(storage::MemberStore(logbook).find("M1")->id);
+    const auto text = [&page](const char* name) {
+        return page.findChild<QLabel*>(QLatin1String(name))->text();
+    };
+    EXPECT_TRUE(text("targetHeadline").contains(QStringLiteral("kg ×")))
+        << text("targetHeadline").toStdString();
+    EXPECT_TRUE(text("targetPlates").contains(QStringLiteral("a side")))
+        << text("targetPlates").toStdString();
+    EXPECT_TRUE(text("targetReasons").contains(QStringLiteral("nine times in ten")));
+    const QString before = text("targetReasons");
+    page.findChild<QSpinBox*>(QStringLiteral("targetReps"))->setValue(3);
+    EXPECT_NE(text("targetReasons"), before);
+}
+
+TEST_F(PagesTest, EffortIsShownOnTheScaleThatTheGymChose)
+{
+    {
+        storage::Action action(logbook, storage::ActionKind::EditGym, tests::kNow);
+        storage::GymStore::setEffortScale(action, EffortScale::Rpe);
+        action.commit();
+    }
+    MemberPage page(workspace, review);
+    page.open(storage::MemberStore(logbook).find("M1")->id);
+    const auto* sets = page.findChild<QTableView*>(QStringLiteral("memberSets"))->model();
+    EXPECT_EQ(sets->headerData(SetsModel::ReserveColumn, Qt::Horizontal).toString(),
+              QStringLiteral("RPE"));
+    EXPECT_EQ(sets->index(0, SetsModel::ReserveColumn).data().toString(), QStringLiteral("8"));
+    EXPECT_EQ(page.findChild<QDoubleSpinBox*>(QStringLiteral("targetReserve"))->value(), 8.0);
+}
+
 TEST_F(PagesTest, APersonWithoutSetsIsShownToo)
 {
     MemberPage page(workspace, review);
     page.open(storage::MemberStore(logbook).find("M3")->id);
     EXPECT_EQ(page.findChild<QLabel*>(QStringLiteral("memberName"))->text(), QStringLiteral("M3"));
-    EXPECT_EQ(page.findChild<StrengthChart*>()->dotCount(), 0);
+    EXPECT_EQ(page.findChild<StrengthChart*>()->series().dotCount(), 0);
 }
 
 TEST_F(PagesTest, LeftWeakerIsDrawnInTheLeftHalf)
 {
-    SidesPage page(review);
+    SidesPage page(workspace, review);
     page.resize(1200, 700);
     page.show();
     auto* chart = page.findChild<SidesChart*>();

@@ -8,6 +8,7 @@
 #include <QAbstractButton>
 #include <QLabel>
 #include <QSignalSpy>
+#include <QStackedWidget>
 #include <QtTest/QTest>
 
 #include <gtest/gtest.h>
@@ -41,9 +42,15 @@ TEST_F(WindowTest, PagesAreReachedByKey)
     ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
     window.activateWindow();
     ASSERT_TRUE(QTest::qWaitForWindowActive(&window)); // shortcuts belong to the active window
-    for (const auto& [key, page] : {std::pair(Qt::Key_2, MainWindow::Floor),
-                                    std::pair(Qt::Key_3, MainWindow::Sides),
-                                    std::pair(Qt::Key_1, MainWindow::People)}) {
+    for (const auto& [key, page] : {std::pair(Qt::Key_2, MainWindow::People),
+                                    std::pair(Qt::Key_3, MainWindow::Timetable),
+                                    std::pair(Qt::Key_4, MainWindow::Floor),
+                                    std::pair(Qt::Key_5, MainWindow::Plan),
+                                    std::pair(Qt::Key_6, MainWindow::Sides),
+                                    std::pair(Qt::Key_7, MainWindow::Exercises),
+                                    std::pair(Qt::Key_8, MainWindow::Gym),
+                                    std::pair(Qt::Key_9, MainWindow::Reports),
+                                    std::pair(Qt::Key_1, MainWindow::Today)}) {
         QTest::keyClick(&window, key, Qt::ControlModifier);
         EXPECT_EQ(window.page(), page);
     }
@@ -52,6 +59,22 @@ TEST_F(WindowTest, PagesAreReachedByKey)
             EXPECT_FALSE(button->accessibleName().isEmpty());
         }
     }
+}
+
+TEST_F(WindowTest, FitsASmallScreen)
+{
+    storage::Logbook logbook = storage::Logbook::inMemory(kNow);
+    Workspace workspace = workspaceOf(logbook);
+    MainWindow window(workspace);
+    window.show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
+    for (const QWidget* page : window.findChild<QStackedWidget*>()->findChildren<QWidget*>(
+             QString(), Qt::FindDirectChildrenOnly)) {
+        EXPECT_LE(page->minimumSizeHint().width() + 104, 1366) << page->objectName().toStdString();
+    }
+    const QSize least = window.minimumSizeHint();
+    EXPECT_LE(least.width(), 1366);
+    EXPECT_LE(least.height(), 768);
 }
 
 TEST_F(WindowTest, TakesBackAndDoesAgainAndSaysWhat)

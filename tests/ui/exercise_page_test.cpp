@@ -1,0 +1,175 @@
+// SPDX-FileCopyrightText: 2026 The Levelbar developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/exercise_detail_store.h"
+#include "storage/ladder_store.h"
+#include "storage/shipped_library.h"
+#include "tests/support/logbook_fixture.h"
+#include "tests/support/scripted_prompter.h"
+#include "ui/exercises/exercise_page.h"
+
+#include <QApplication>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QTextBrowser>
+#include <QTreeWidget>
+#include <QtTest/QTest>
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+namespace levelbar::ui {
+namespace {
+
+using tests::exercise;
+using tests::kNow;
+
+class ExercisePageTest : public testing::Test {
+protected:
+    ExercisePageTest()
+    {
+        page.resize(1200, 700);
+        page.show();
+    }
+
+    template <typename T> T* part(const char* name)
+    {
+        return page.findChild<T*>(QLatin1String(name));
+    }
+
+    QString shown() { return part<QTextBrowser>("exerciseText")->toPlainText(); }
+
+    // The names in the list.
+    QStringList listed()
+    {
+        QStringList names;
+        const auto* list = part<QTreeWidget>("exerciseList");
+        for (int group = 0; group < list->topLevelItemCount(); ++group) {
+            for (int row = 0; row < list->topLevelItem(group)->childCount(); ++row) {
+                names << list->topLevelItem(group)->child(row)->text(0);
+            }
+        }
+        return names;
+    }
+
+    void filter(const char* text)
+    {
+        part<QLineEdit>("exerciseFilter")->clear();
+        QTest::keyClicks(part<QLineEdit>("exerciseFilter"), QLatin1String(text));
+    }
+
+    storage::Logbook logbook = storage::Logbook::inMemory(kNow);
+    ChangeNotifier notifier;
+    testing::StrictMock<ScriptedPrompter> prompter;
+    Workspace workspace{
+        logbook, notifier, Clock{[] { return kNow; }, [] { return Day{20600}; }}, prompter};
+    ExercisePage page{workspace};
+};
+
+TEST_F(ExercisePageTest, TheListFollowsWhatIsTyped)
+{
+    const auto all = listed().size();
+    EXPECT_GT(all, 100);
+    filter("bench barbell");
+    EXPECT_LT(listed().size(), all);
+    EXPECT_TRUE(listed().contains(QStringLiteral("Incline barbell bench press")));
+    EXPECT_FALSE(listed().contains(QStringLiteral("Push-up")));
+    filter("no such thing");
+    EXPECT_TRUE(listed().isEmpty());
+    EXPECT_TRUE(shown().isEmpty());
+}
+
+TEST_F(ExercisePageTest, AnExerciseIsShownWithAllThatIsKnown)
+{
+    filter("incline barbell bench");
+    const QString text = shown();
+    for (const char* wanted : {"Blades back and down",
+                               "Cautions",
+                               "shoulder",
+                               "30 degrees",
+                               "83 % of Barbell",
+                               "Source"}) {
+        EXPECT_TRUE(text.contains(QLatin1String(wanted))) << wanted;
+    }
+    filter("incline push-up");
+    EXPECT_TRUE(shown().contains(QStringLiteral("Ladder: Push-up")));
+    EXPECT_TRUE(shown().contains(QStringLiteral("clean reps in 2 sets")));
+}
+
+TEST_F(ExercisePageTest, AnOwnExerciseWithItsRungIsAddedByKeyboardAlone)
+{
+    filter("incline push-up");
+    QTest::mouseClick(part<QPushButton>("exerciseNew"), Qt::LeftButton);
+    auto* name = part<QLineEdit>("exerciseName");
+    QTest::keyClicks(name, QStringLiteral("Ring push-up"));
+    auto* ladder = part<QComboBox>("exerciseLadder");
+    ladder->setCurrentText(QStringLiteral("Push-up"));
+    ASSERT_EQ(ladder->currentText(), QStringLiteral("Push-up"));
+    part<QSpinBox>("exerciseGate")->setValue(10);
+    QTest::keyClicks(part<QLineEdit>("exerciseCues"), QStringLiteral("Rings low | Turn out"));
+    QTest::keyClicks(part<QLineEdit>("exerciseAreas"), QStringLiteral("shoulder, chest"));
+    QTest::keyClick(name, Qt::Key_Return, Qt::ControlModifier);
+    const Exercise own = exercise(logbook, "Ring push-up");
+    EXPECT_FALSE(own.isShipped);
+    EXPECT_EQ(own.pattern, Pattern::HorizontalPress);
+    EXPECT_EQ(own.implement, Implement::BodyWeight);
+    EXPECT_EQ(storage::ExerciseDetailStore(logbook).find(own.id).cues,
+              (std::vector<std::string>{"Rings low", "Turn out"}));
+    const auto ladders = storage::LadderStore(logbook).all();
+    const auto pushUps = std::find_if(
+        ladders.begin(), ladders.end(), [](const Ladder& l) { return l.key == "push-up"; });
+    ASSERT_NE(pushUps, ladders.end());
+    EXPECT_FALSE(pushUps->isShipped);
+    EXPECT_EQ(pushUps->rungs.back().exerciseKey, own.key);
+    EXPECT_EQ(pushUps->rungs.back().up.amount, 10);
+    EXPECT_EQ(part<QLabel>("exerciseTitle")->text(), QStringLiteral("Ring push-up"));
+    notifier.announce(storage::takeBack(logbook, storage::lastTakeable(logbook).value(), kNow));
+    EXPECT_FALSE(listed().contains(QStringLiteral("Ring push-up")));
+}
+
+TEST_F(ExercisePageTest, AShippedOneIsChangedAndStaysSoWhenTheLibraryIsRefreshed)
+{
+    filter("floor press");
+    QTest::mouseClick(part<QPushButton>("exerciseChange"), Qt::LeftButton);
+    EXPECT_FALSE(part<QComboBox>("exercisePattern")->isEnabled());
+    auto* cautions = part<QLineEdit>("exerciseCautions");
+    cautions->setText(QStringLiteral("Elbows touch, they do not drop"));
+    QTest::keyClick(cautions, Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_TRUE(shown().contains(QStringLiteral("they do not drop")));
+    const Exercise press = exercise(logbook, "Floor press");
+    EXPECT_EQ(storage::ExerciseDetailStore(logbook).find(press.id).cautions.size(), 1U);
+    EXPECT_TRUE(press.isShipped);
+}
+
+TEST_F(ExercisePageTest, WhatCannotBeKeptSaysWhyAndNothingIsLost)
+{
+    QTest::mouseClick(part<QPushButton>("exerciseNew"), Qt::LeftButton);
+    auto* name = part<QLineEdit>("exerciseName");
+    name->setText(QStringLiteral("push-UP"));
+    QTest::keyClick(name, Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_TRUE(part<QLabel>("exerciseRefused")->text().contains(QStringLiteral("there already")));
+    name->setText(QStringLiteral("Ring push-up"));
+    part<QLineEdit>("exerciseAreas")->setText(QStringLiteral("elbows"));
+    QTest::keyClick(name, Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_TRUE(part<QLabel>("exerciseRefused")->text().contains(QStringLiteral("elbows")));
+    EXPECT_EQ(name->text(), QStringLiteral("Ring push-up"));
+    EXPECT_FALSE(storage::LibraryStore(logbook).findExercise("Ring push-up"));
+    QTest::keyClick(name, Qt::Key_Escape);
+    EXPECT_TRUE(part<QLabel>("exerciseTitle")->isVisible());
+}
+
+TEST_F(ExercisePageTest, AHiddenOneIsGoneFromTheListUntilAskedFor)
+{
+    filter("floor press");
+    const QString name = part<QLabel>("exerciseTitle")->text();
+    QTest::mouseClick(part<QPushButton>("exerciseHide"), Qt::LeftButton);
+    EXPECT_FALSE(listed().contains(name));
+    QTest::mouseClick(part<QAbstractButton>("exerciseWithHidden"), Qt::LeftButton);
+    EXPECT_TRUE(listed().contains(name));
+}
+
+} // namespace
+} // namespace levelbar::ui
