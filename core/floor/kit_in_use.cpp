@@ -32,26 +32,42 @@ int countOf(const std::vector<Piece>& pieces, const Piece& kind)
     return 0;
 }
 
+std::vector<Piece> platesFor(const FloorExercise& floorExercise, const Mass& load)
+{
+    const auto found = floorExercise.loads ? floorExercise.loads->exactly(load) : std::nullopt;
+    std::vector<Piece> pieces;
+    if (found) {
+        for (const Mass& plate : found->eachSide) {
+            add(pieces, Implement::Barbell, plate, 2);
+        }
+    }
+    return pieces;
+}
+
+std::vector<Piece> handWeightsFor(const Exercise& exercise, const Mass& load)
+{
+    std::vector<Piece> pieces;
+    if (load.thousandths() > 0) {
+        const bool isPair =
+            exercise.implement == Implement::Dumbbell && exercise.sidedness == Sidedness::TwoSided;
+        add(pieces, exercise.implement, load, isPair ? 2 : 1);
+    }
+    return pieces;
+}
+
 } // namespace
 
 std::vector<Piece> piecesFor(const FloorExercise& floorExercise, const Mass& load)
 {
-    const Exercise& exercise = floorExercise.exercise;
-    std::vector<Piece> pieces;
-    if (exercise.implement == Implement::Barbell) {
-        const auto found = floorExercise.loads ? floorExercise.loads->exactly(load) : std::nullopt;
-        for (const Mass& plate : found ? found->eachSide : std::vector<Mass>{}) {
-            add(pieces, Implement::Barbell, plate, 2);
-        }
-    } else if (exercise.implement == Implement::Dumbbell ||
-               exercise.implement == Implement::Kettlebell) {
-        const bool isPair =
-            exercise.implement == Implement::Dumbbell && exercise.sidedness == Sidedness::TwoSided;
-        if (load.thousandths() > 0) {
-            add(pieces, exercise.implement, load, isPair ? 2 : 1);
-        }
+    switch (floorExercise.exercise.implement) {
+    case Implement::Barbell:
+        return platesFor(floorExercise, load);
+    case Implement::Dumbbell:
+    case Implement::Kettlebell:
+        return handWeightsFor(floorExercise.exercise, load);
+    default:
+        return {};
     }
-    return pieces;
 }
 
 int owned(const Kit& kit, const Piece& kind)

@@ -57,19 +57,23 @@ std::optional<Fault> faultOf(const TargetQuestion& question, const Exercise& exe
     return std::nullopt;
 }
 
-// The person's series, with a place for the exercise asked for.
-std::vector<ExerciseSeries>
-seriesWith(const MemberHistory& history, const Library& library, const Exercise& exercise)
+// The person's series, with a place for every exercise asked for.
+std::vector<ExerciseSeries> seriesWith(const MemberHistory& history,
+                                       const Library& library,
+                                       std::span<const TargetQuestion> questions)
 {
     std::vector<ExerciseSeries> series = seriesOf(history, library);
-    const bool isThere =
-        std::any_of(series.begin(), series.end(), [&exercise](const ExerciseSeries& s) {
-            return s.exercise->id == exercise.id;
-        });
-    if (!isThere) {
-        ExerciseSeries empty;
-        empty.exercise = &exercise;
-        series.push_back(empty);
+    for (const TargetQuestion& question : questions) {
+        const bool isThere =
+            std::any_of(series.begin(), series.end(), [&question](const ExerciseSeries& s) {
+                return s.exercise->id == question.exercise;
+            });
+        const Exercise* exercise = library.exercise(question.exercise);
+        if (!isThere && exercise != nullptr) {
+            ExerciseSeries empty;
+            empty.exercise = exercise;
+            series.push_back(empty);
+        }
     }
     return series;
 }
@@ -229,6 +233,78 @@ void chooseLoad(Target& target,
     }
 }
 
+// All of one person's exercises, fitted as of one day. An exercise without evidence tells the
+// others nothing, so that any number of questions may share a fit.
+class PersonFit {
+public:
+    PersonFit(const MemberHistory& history,
+              const Library& library,
+              std::span<const TargetQuestion> questions,
+              Day on)
+        : m_history(history)
+        , m_library(library)
+        , m_on(on)
+        , m_series(seriesWith(history, library, questions))
+        , m_asked(strengthQuestion(m_series))
+    {
+        for (std::size_t j = 0; j < m_asked.places.size(); ++j) {
+            const ExerciseSeries& own = m_series[m_asked.places[j]];
+            if (!own.has(Side::Both) && !own.has(Side::Left) && !own.has(Side::Right)) {
+                m_asked.exercises[j].related =
+                    relatedLift(*own.exercise, library, m_series, m_asked);
+            }
+        }
+        m_fits = fitMember(m_asked.exercises, history.member.experience, on);
+    }
+
+    [[nodiscard]] Day on() const { return m_on; }
+
+    [[nodiscard]] Result<Target> target(const Kit& kit, const TargetQuestion& question) const
+    {
+        const Exercise* exercise = m_library.exercise(question.exercise);
+        if (exercise == nullptr) {
+            return refuse(FaultCode::UnknownExercise, {std::to_string(question.exercise.value)});
+        }
+        if (const auto fault = faultOf(question, *exercise)) {
+            return tl::unexpected(*fault);
+        }
+        const std::size_t place = placeOf(m_asked, m_series, exercise->id);
+        if (!m_fits[place]) {
+            return refuse(FaultCode::NothingKnown, {m_history.member.code, exercise->name});
+        }
+        const ExerciseFit& fit = *m_fits[place];
+        Target target;
+        target.exercise = exercise->id;
+        target.side = sideOf(question, *exercise, fit.fit);
+        target.reps = question.reps;
+        target.reserve = question.reserve;
+        target.isKitAssumed = kit.isAssumed;
+        target.strength = strengthOf(fit, target.side, m_on);
+        sizeLoad(target, fit, m_on);
+        const ExerciseSeries& own = m_series[m_asked.places[place]];
+        chooseLoad(target, question, *exercise, kit, own, m_history.member);
+        if (target.lightest) {
+            const double logLoad = std::log(target.lightest->kilograms());
+            target.lightestReps = expectedReps(fit.fit, logLoad, offsetOf(target.side)).reps;
+        }
+        return target;
+    }
+
+    [[nodiscard]] std::optional<LastMove> lastMoveOf(ExerciseId exercise) const
+    {
+        const std::size_t place = placeOf(m_asked, m_series, exercise);
+        return lastMove(m_asked.exercises, place, m_history.member.experience, m_on);
+    }
+
+private:
+    const MemberHistory& m_history;
+    const Library& m_library;
+    Day m_on;
+    std::vector<ExerciseSeries> m_series;
+    StrengthQuestion m_asked;
+    std::vector<std::optional<ExerciseFit>> m_fits;
+};
+
 } // namespace
 
 Result<Target> targetFor(const MemberHistory& history,
@@ -236,40 +312,29 @@ Result<Target> targetFor(const MemberHistory& history,
                          const Kit& kit,
                          const TargetQuestion& question)
 {
-    const Exercise* exercise = library.exercise(question.exercise);
-    if (exercise == nullptr) {
-        return refuse(FaultCode::UnknownExercise, {std::to_string(question.exercise.value)});
+    const PersonFit fit(history, library, {&question, 1}, question.on);
+    Result<Target> target = fit.target(kit, question);
+    if (target) {
+        target->lastMove = fit.lastMoveOf(question.exercise);
     }
-    if (const auto fault = faultOf(question, *exercise)) {
-        return tl::unexpected(*fault);
-    }
-    const std::vector<ExerciseSeries> series = seriesWith(history, library, *exercise);
-    StrengthQuestion asked = strengthQuestion(series);
-    const std::size_t place = placeOf(asked, series, exercise->id);
-    const ExerciseSeries& own = series[asked.places[place]];
-    if (!own.has(Side::Both) && !own.has(Side::Left) && !own.has(Side::Right)) {
-        asked.exercises[place].related = relatedLift(*exercise, library, series, asked);
-    }
-    const auto fits = fitMember(asked.exercises, history.member.experience, question.on);
-    if (!fits[place]) {
-        return refuse(FaultCode::NothingKnown, {history.member.code, exercise->name});
-    }
-    const ExerciseFit& fit = *fits[place];
-    Target target;
-    target.exercise = exercise->id;
-    target.side = sideOf(question, *exercise, fit.fit);
-    target.reps = question.reps;
-    target.reserve = question.reserve;
-    target.isKitAssumed = kit.isAssumed;
-    target.strength = strengthOf(fit, target.side, question.on);
-    sizeLoad(target, fit, question.on);
-    chooseLoad(target, question, *exercise, kit, own, history.member);
-    if (target.lightest) {
-        const double logLoad = std::log(target.lightest->kilograms());
-        target.lightestReps = expectedReps(fit.fit, logLoad, offsetOf(target.side)).reps;
-    }
-    target.lastMove = lastMove(asked.exercises, place, history.member.experience, question.on);
     return target;
+}
+
+std::vector<Result<Target>> targetsFor(const MemberHistory& history,
+                                       const Library& library,
+                                       const Kit& kit,
+                                       std::span<const TargetQuestion> questions)
+{
+    std::vector<Result<Target>> targets;
+    targets.reserve(questions.size());
+    std::optional<PersonFit> fit;
+    for (const TargetQuestion& question : questions) {
+        if (!fit || fit->on() != question.on) {
+            fit.emplace(history, library, questions, question.on);
+        }
+        targets.push_back(fit->target(kit, question));
+    }
+    return targets;
 }
 
 } // namespace levelbar

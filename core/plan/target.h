@@ -9,6 +9,7 @@
 #include "core/strength/strength.h"
 
 #include <optional>
+#include <span>
 #include <vector>
 
 namespace levelbar {
@@ -61,7 +62,7 @@ struct Target {
     // With no load light enough: the lightest there is, and the reps it allows to the end.
     std::optional<AvailableLoad> lightest;
     double lightestReps = 0.0;
-    std::optional<LastMove> lastMove;
+    std::optional<LastMove> lastMove; // of targetFor() only
     bool isKitAssumed = false;
 };
 
@@ -74,5 +75,13 @@ struct Target {
                                        const Library& library,
                                        const Kit& kit,
                                        const TargetQuestion& question);
+
+// The same for several questions about one person, in their order, without the last moves: one fit
+// of the person serves all questions of a day, where targetFor() needs three for each. Give those
+// of one day together.
+[[nodiscard]] std::vector<Result<Target>> targetsFor(const MemberHistory& history,
+                                                     const Library& library,
+                                                     const Kit& kit,
+                                                     std::span<const TargetQuestion> questions);
 
 } // namespace levelbar

@@ -127,10 +127,8 @@ int twoSidedLifts(const MemberHistory& history,
 // The weaker side's load; without any set or test to go by, none.
 Result<Progression> loadOf(const SidePlanBasis& basis, ExerciseId exercise, Side weaker)
 {
-    const auto target = targetFor(basis.history,
-                                  basis.library,
-                                  basis.kit,
-                                  {exercise, weaker, basis.aim.reps, basis.aim.reserve, basis.on});
+    const TargetQuestion question{exercise, weaker, basis.aim.reps, basis.aim.reserve, basis.on};
+    const auto target = targetsFor(basis.history, basis.library, basis.kit, {&question, 1}).front();
     if (!target && target.error().code != FaultCode::NothingKnown) {
         return tl::unexpected(target.error());
     }

@@ -196,7 +196,7 @@ std::optional<Estimate> PushUpPanel::benchMaximum() const
     TargetQuestion question;
     question.exercise = bench->id;
     question.on = m_workspace.clock.today();
-    const auto target = targetFor(*m_history, *m_library, assumedKit(), question);
+    const auto target = targetsFor(*m_history, *m_library, assumedKit(), {&question, 1}).front();
     if (!target || target->strength.isFromRelated) {
         return std::nullopt;
     }

@@ -69,7 +69,14 @@ TodayPage::TodayPage(Workspace& workspace, BackgroundReview& review, QWidget* pa
         }
     });
     setFocusProxy(m_lines);
-    refresh();
+}
+
+void TodayPage::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    if (m_isStale) {
+        refresh();
+    }
 }
 
 void TodayPage::makeLayout()
@@ -97,6 +104,10 @@ void TodayPage::makeLayout()
 
 void TodayPage::refresh()
 {
+    m_isStale = !isVisible();
+    if (m_isStale) {
+        return;
+    }
     m_title->setText(longText(m_workspace.clock.today()));
     const auto roster = m_review.current();
     perform(m_workspace.prompter, [&] {

@@ -26,9 +26,12 @@ public:
 Q_SIGNALS:
     void opened(levelbar::MemberId member, levelbar::ExerciseId exercise); // 0: of none
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     void makeLayout();
-    void refresh();
+    void refresh(); // later, while the page is hidden
     void showHowRight();
 
     Workspace& m_workspace;
@@ -38,6 +41,7 @@ private:
     FollowUpPanel* m_followUps;
     LinesPanel* m_lines;
     QLabel* m_howRight;
+    bool m_isStale = true;
 };
 
 } // namespace levelbar::ui
