@@ -30,6 +30,8 @@ enum class ActionKind {
     EditSideThreshold = 12,
     EditSidePrescription = 13,
     EditSurgery = 14,
+    EditGoal = 15,
+    EditRackRules = 16, // who must not share a rack, who can spot
     EditStation = 31,
     MarkGone = 32,
     EditSetupCard = 33,

@@ -10,6 +10,7 @@
 #include "storage/schema_v5.h"
 #include "storage/schema_v6.h"
 #include "storage/schema_v7.h"
+#include "storage/schema_v8.h"
 #include "storage/sqlite_errors.h"
 #include "storage/store_error.h"
 
@@ -56,7 +57,7 @@ void checkSound(SQLite::Database& database)
 
 std::span<const Migration> migrations()
 {
-    static const std::array<Migration, 7> kSteps = {{
+    static const std::array<Migration, 8> kSteps = {{
         {1,
          "Everything the store remembers",
          {kSchemaV1Roster, kSchemaV1Library, kSchemaV1Classes, kSchemaV1Sets}},
@@ -68,6 +69,7 @@ std::span<const Migration> migrations()
         {7,
          "The timetable, weeks of a class, and what is written about an hour",
          {kSchemaV7Timetable, kSchemaV7Plan, kSchemaV7Hour}},
+        {8, "Goals, places of the floor, and who must not share a rack", {kSchemaV8}},
     }};
     return kSteps;
 }

@@ -62,6 +62,9 @@ inline constexpr std::array kRecordedTables = {
     RecordedTable{"bench", TableKind::Library, -1},
     RecordedTable{"gone_piece", TableKind::Library, -1},
     RecordedTable{"scale_reading", TableKind::Roster, 0},
+    RecordedTable{"strength_goal", TableKind::Roster, 0},
+    RecordedTable{"never_together", TableKind::Roster, 0},
+    RecordedTable{"spotter", TableKind::Roster, 0},
 };
 
 // Tables that are never recorded: the history of actions itself, and imports.

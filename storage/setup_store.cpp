@@ -75,6 +75,18 @@ std::vector<SetupCard> SetupStore::ofMember(MemberId member) const
     });
 }
 
+std::map<std::pair<MemberId, ExerciseId>, RackSetting>
+SetupStore::settingsOf(std::span<const MemberId> members) const
+{
+    std::map<std::pair<MemberId, ExerciseId>, RackSetting> settings;
+    for (const MemberId member : members) {
+        for (const SetupCard& card : ofMember(member)) {
+            settings[{member, card.exercise}] = {card.hookHole, card.safetyHole, card.benchAngle};
+        }
+    }
+    return settings;
+}
+
 std::vector<SetupCard> SetupStore::confirmedBut(ExerciseId exercise, MemberId member) const
 {
     return translateErrors(m_logbook.path(), [&] {

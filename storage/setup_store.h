@@ -3,9 +3,13 @@
 #pragma once
 
 #include "core/gym/setup_card.h"
+#include "core/plan/rack_line_up.h"
 #include "storage/action.h"
 
+#include <map>
 #include <optional>
+#include <span>
+#include <utility>
 #include <vector>
 
 namespace levelbar::storage {
@@ -20,6 +24,9 @@ public:
 
     [[nodiscard]] std::optional<SetupCard> find(MemberId member, ExerciseId exercise) const;
     [[nodiscard]] std::vector<SetupCard> ofMember(MemberId member) const; // by exercise
+    // What must be set at a rack for these people, by person and exercise.
+    [[nodiscard]] std::map<std::pair<MemberId, ExerciseId>, RackSetting>
+    settingsOf(std::span<const MemberId> members) const;
     // Confirmed cards of one exercise, but one person's: what a proposal learns from. By member;
     // archived people count.
     [[nodiscard]] std::vector<SetupCard> confirmedBut(ExerciseId exercise, MemberId member) const;

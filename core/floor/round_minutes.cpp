@@ -47,6 +47,7 @@ BlockSaving withSameHooks(BlockTask task)
     for (auto& racks : task.halves) {
         for (SharedRack& rack : racks) {
             rack.hookMoves = 0;
+            rack.benchMoves = 0;
         }
     }
     return saving(BlockCut::SameHooks, 0, task);
@@ -89,7 +90,7 @@ double roundSeconds(const SharedRack& rack, const RoundPace& pace)
     }
     const auto people = static_cast<double>(rack.turns.size());
     const double busy = people * (pace.work + pace.handOver) + rack.plateMoves * pace.plateMove +
-                        rack.hookMoves * pace.hookMove;
+                        (rack.hookMoves + rack.benchMoves) * pace.hookMove;
     return std::max(busy, pace.work + pace.rest);
 }
 

@@ -14,8 +14,11 @@ namespace levelbar {
 // Someone who lifts at a rack with others.
 struct RackLifter {
     std::string id;
-    Mass load;                   // with the bar
-    std::optional<int> hookHole; // of the hooks; nothing: any hole will do
+    Mass load;                                    // with the bar
+    std::optional<int> hookHole;                  // of the hooks; nothing: any hole will do
+    std::optional<int> safetyHole = std::nullopt; // as the hooks
+    std::optional<int> benchAngle = std::nullopt; // degrees; nothing: any will do
+    std::vector<Mass> ramp = {};                  // warm-up loads with the bar, lightest first
 };
 
 inline constexpr std::size_t kMostRackLifters = 1000;
@@ -33,12 +36,16 @@ struct RackSharingTask {
 
 // One lifter's turn at a rack and what must change before it, after the one before (before the
 // first: after the last). plateMoves: every plate off or on, both sides. hookMoves: two when both
-// have a hole and they differ.
+// have a hole and they differ, and the same for the safeties. benchMoves: one for another angle.
+// rampMoves: the plate moves of all warm-up rounds, in the same order; whoever has fewer warm-up
+// sets than others repeats the lightest.
 struct RackTurn {
     std::size_t lifter = 0; // index into the lifters
     PlateStack stack;       // of each side
     int plateMoves = 0;
     int hookMoves = 0;
+    int benchMoves = 0;
+    int rampMoves = 0;
 };
 
 // Who takes turns at one rack, round after round, beginning with the lightest, and the moves of
@@ -47,18 +54,24 @@ struct SharedRack {
     std::vector<RackTurn> turns;
     int plateMoves = 0;
     int hookMoves = 0;
+    int benchMoves = 0;
+    int rampMoves = 0;
 };
 
 struct RackSharing {
     std::vector<SharedRack> racks; // the one with the lightest lifter first
     int plateMoves = 0;
     int hookMoves = 0;
+    int benchMoves = 0;
+    int rampMoves = 0;
     int lowerBound = 0;        // proved: no sharing has fewer moves than this
-    bool isProvedBest = false; // the sum of both moves equals lowerBound
+    bool isProvedBest = false; // moves() equals lowerBound
+
+    [[nodiscard]] int moves() const { return plateMoves + hookMoves + benchMoves + rampMoves; }
 };
 
-// Shares the lifters among the racks, sizes differing by one at most, so that plate moves and
-// hook moves together become few. Proved best up to 12 lifters; with more, whenever the bound
+// Shares the lifters among the racks, sizes differing by one at most, so that all moves together
+// become few. Proved best up to 12 lifters; with more, whenever the bound
 // meets what was found, which is most often so with few lifters a rack: up to some 24 lifters on
 // 6 racks, or some 20 different ones on one rack.
 //

@@ -28,14 +28,15 @@ bool fillsRacks(std::size_t lifters, std::size_t spare, std::size_t all, std::si
     return false;
 }
 
-// How many lifters hang on each branch of the tree of stacks.
-std::vector<std::size_t> branches(const TurnCosts& costs)
+// How many lifters hang on each branch of the tree of stacks; stackOf(place) is the stack meant.
+template <typename StackOf>
+std::vector<std::size_t> branches(const TurnCosts& costs, const StackOf& stackOf)
 {
     std::map<std::pair<std::size_t, std::int64_t>, std::size_t> next; // node 0 is the empty bar
     std::vector<std::size_t> lifters(1);
     for (const TurnCosts::Place& place : costs.places()) {
         std::size_t node = 0;
-        for (const Mass plate : place.stack) {
+        for (const Mass plate : stackOf(place)) {
             const auto [found, isNew] =
                 next.emplace(std::pair(node, plate.thousandths()), lifters.size());
             if (isNew) {
@@ -47,6 +48,37 @@ std::vector<std::size_t> branches(const TurnCosts& costs)
     }
     lifters.erase(lifters.begin());
     return lifters;
+}
+
+template <typename StackOf>
+int plateBound(const TurnCosts& costs, std::size_t racks, const StackOf& stackOf)
+{
+    int bound = 0;
+    for (const std::size_t lifters : branches(costs, stackOf)) {
+        bound += fillsRacks(lifters, 0, costs.size(), racks) ? 0 : 4;
+    }
+    return bound;
+}
+
+// Of a setting with a value a lifter, `moves` a change.
+template <typename ValueOf>
+int settingBound(const TurnCosts& costs, std::size_t racks, int moves, const ValueOf& valueOf)
+{
+    std::map<int, std::size_t> values;
+    std::size_t without = 0;
+    for (const TurnCosts::Place& place : costs.places()) {
+        const std::optional<int>& value = valueOf(place);
+        if (value) {
+            ++values[*value];
+        } else {
+            ++without;
+        }
+    }
+    int mixed = 0;
+    for (const auto& [value, lifters] : values) {
+        mixed += fillsRacks(lifters, without, costs.size(), racks) ? 0 : 1;
+    }
+    return moves * std::max(0, mixed - static_cast<int>(without));
 }
 
 // Prices and costs are whole numbers of 1 / kScale moves, so that the bound is exact.
@@ -208,24 +240,25 @@ private:
 
 int crossingBound(const TurnCosts& costs, std::size_t racks)
 {
-    int bound = 0;
-    for (const std::size_t lifters : branches(costs)) {
-        bound += fillsRacks(lifters, 0, costs.size(), racks) ? 0 : 4;
+    using Place = TurnCosts::Place;
+    const auto work = [](const Place& place) -> const PlateStack& { return place.stack; };
+    int bound = plateBound(costs, racks, work);
+    for (std::size_t round = 0; round < costs.places().front().ramp.size(); ++round) {
+        bound += plateBound(costs, racks, [round](const Place& place) -> const PlateStack& {
+            return place.ramp[round];
+        });
     }
-    std::map<int, std::size_t> holes;
-    std::size_t without = 0;
-    for (const TurnCosts::Place& place : costs.places()) {
-        if (place.hookHole) {
-            ++holes[*place.hookHole];
-        } else {
-            ++without;
-        }
-    }
-    int mixed = 0;
-    for (const auto& [hole, lifters] : holes) {
-        mixed += fillsRacks(lifters, without, costs.size(), racks) ? 0 : 1;
-    }
-    return bound + 2 * std::max(0, mixed - static_cast<int>(without));
+    const auto hook = [](const Place& place) -> const std::optional<int>& {
+        return place.hookHole;
+    };
+    const auto safety = [](const Place& place) -> const std::optional<int>& {
+        return place.safetyHole;
+    };
+    const auto angle = [](const Place& place) -> const std::optional<int>& {
+        return place.benchAngle;
+    };
+    return bound + settingBound(costs, racks, 2, hook) + settingBound(costs, racks, 2, safety) +
+           settingBound(costs, racks, 1, angle);
 }
 
 int treeBound(const TurnCosts& costs, std::size_t racks, int known)

@@ -11,8 +11,9 @@ namespace levelbar {
 
 // Lifters whose stacks begin alike hang on one branch of the tree of stacks. Where a branch
 // cannot fill whole racks, some rack must put its plate on and take it off in every round: four
-// moves. In the same way a hook hole that cannot fill whole racks costs two hook moves, unless a
-// lifter without a hole takes them in. With one rack and no holes this is the exact cost.
+// moves; and so in every warm-up round. In the same way a hook or safety hole that cannot fill
+// whole racks costs two moves and a bench angle one, unless a lifter without takes them in. With
+// one rack, no holes, angles and warm-ups this is the exact cost.
 [[nodiscard]] int crossingBound(const TurnCosts& costs, std::size_t racks);
 
 // Rounds of three and more lifters are graphs with two changes at each lifter, and without one

@@ -12,13 +12,17 @@
 namespace levelbar {
 
 // What the change from each lifter to each other one costs at a rack: plate moves (every plate
-// taken off or put on, both sides) and hook moves (two hooks, when both holes are given and
-// differ). Both are the same in either direction.
+// taken off or put on, both sides), those of the warm-up rounds, hook moves (two hooks, when both
+// holes are given and differ, and two safeties) and bench moves. All are the same in either
+// direction.
 class TurnCosts {
 public:
     struct Place {
         PlateStack stack;
         std::optional<int> hookHole;
+        std::optional<int> safetyHole = std::nullopt;
+        std::optional<int> benchAngle = std::nullopt;
+        std::vector<PlateStack> ramp = {}; // of as many rounds for everybody
 
         friend bool operator==(const Place&, const Place&) = default;
     };
@@ -46,6 +50,8 @@ public:
     }
 
     [[nodiscard]] int hookMoves(std::size_t from, std::size_t to) const;
+    [[nodiscard]] int benchMoves(std::size_t from, std::size_t to) const;
+    [[nodiscard]] int rampMoves(std::size_t from, std::size_t to) const;
 
     // One full round: after the last comes the first. A round of one costs nothing.
     [[nodiscard]] int round(std::span<const std::size_t> order) const;
@@ -55,7 +61,8 @@ public:
     [[nodiscard]] const std::vector<Kind>& kinds() const { return m_kinds; }
 
     // What the cost of any full round is a multiple of: a round comes back over every plate it
-    // put on, on two sides, so plate moves come in fours; hook moves come in twos.
+    // put on, on two sides, so plate moves come in fours; hook moves come in twos, bench moves
+    // one by one.
     [[nodiscard]] int grain() const { return m_grain; }
 
 private:

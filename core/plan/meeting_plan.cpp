@@ -51,21 +51,28 @@ private:
         return exercise != nullptr && exercise->implement == Implement::Barbell;
     }
 
+    // One fit a person for all exercises; the answer is laid out by exercise.
     void aim()
     {
-        for (std::size_t place = 0; place < m_question.items.size(); ++place) {
-            const PlanItem& item = m_question.items[place];
-            for (const MemberHistory& history : m_question.people) {
-                PlannedTarget made;
+        std::vector<TargetQuestion> questions;
+        for (const PlanItem& item : m_question.items) {
+            TargetQuestion question;
+            question.exercise = item.what.exercise;
+            question.reps = item.what.reps.value_or(question.reps);
+            question.reserve = item.reserve.value_or(kPlanReserve);
+            question.on = m_question.on;
+            questions.push_back(question);
+        }
+        const std::size_t people = m_question.people.size();
+        m_answer.targets.resize(questions.size() * people);
+        for (std::size_t person = 0; person < people; ++person) {
+            const MemberHistory& history = m_question.people[person];
+            auto targets = targetsFor(history, *m_question.library, *m_question.kit, questions);
+            for (std::size_t item = 0; item < targets.size(); ++item) {
+                PlannedTarget& made = m_answer.targets[item * people + person];
                 made.member = history.member.id;
-                made.item = place;
-                TargetQuestion question;
-                question.exercise = item.what.exercise;
-                question.reps = item.what.reps.value_or(question.reps);
-                question.reserve = item.reserve.value_or(kPlanReserve);
-                question.on = m_question.on;
-                made.target = targetFor(history, *m_question.library, *m_question.kit, question);
-                m_answer.targets.push_back(std::move(made));
+                made.item = item;
+                made.target = std::move(targets[item]);
             }
         }
     }
@@ -129,49 +136,56 @@ private:
 
     void share(BlockPlan& plan, std::size_t item, int half, BlockTask& task)
     {
-        const std::size_t people = m_question.people.size();
-        const std::size_t first = half == 1 ? 0 : (people + 1) / 2;
-        const std::size_t end = plan.block.halves == 1 || half == 2 ? people : (people + 1) / 2;
-        RackSharingTask sharing;
-        std::vector<MemberId> lifters;
-        for (std::size_t person = first; person < end; ++person) {
-            const auto load = targetAt(item, person).load();
-            if (!load) {
-                continue;
-            }
-            const MemberId member = m_question.people[person].member.id;
-            const auto hole =
-                m_question.hookHoles.find({member, m_question.items[item].what.exercise});
-            lifters.push_back(member);
-            sharing.lifters.push_back(
-                {std::to_string(member.value),
-                 load->load,
-                 hole == m_question.hookHoles.end() ? std::nullopt : std::optional(hole->second)});
-        }
-        if (lifters.empty() || m_question.kit->bars.empty()) {
+        const std::vector<RackClaim> claims = claimsOf(plan.block, item, half);
+        if (claims.empty() || m_question.kit->bars.empty()) {
             return;
         }
-        sharing.racks = std::min(m_question.racks, static_cast<int>(lifters.size()));
-        sharing.bar = m_question.kit->bars.front().mass;
-        for (const PlateKind& plate : m_question.kit->plates) {
-            sharing.plates.push_back(plate.mass);
-        }
-        auto shared = shareRacks(sharing);
+        auto shared = lineUp(claims, *m_question.kit, m_question.company, m_question.racks);
         if (!shared) {
             plan.noSharing = shared.error();
             return;
         }
-        task.halves.push_back(shared->racks);
+        task.halves.push_back(shared->sharing.racks);
         RackRound round{item,
                         m_question.items[item].what.exercise,
                         half,
-                        placesOf(*shared, lifters),
-                        std::move(*shared)};
+                        placesOf(shared->sharing, claims),
+                        std::move(shared->sharing),
+                        shared->broken};
         plan.rounds.push_back(std::move(round));
     }
 
+    // Whoever of a half has a load.
+    [[nodiscard]] std::vector<RackClaim>
+    claimsOf(const PlanBlock& block, std::size_t item, int half) const
+    {
+        const std::size_t people = m_question.people.size();
+        const std::size_t middle = (people + 1) / 2;
+        const std::size_t first = half == 1 ? 0 : middle;
+        const std::size_t end = block.halves == 1 || half == 2 ? people : middle;
+        std::vector<RackClaim> claims;
+        for (std::size_t person = first; person < end; ++person) {
+            const PlannedTarget& planned = targetAt(item, person);
+            const auto load = planned.load();
+            if (!load) {
+                continue;
+            }
+            RackClaim claim{m_question.people[person].member.id, load->load, {}, {}};
+            for (const WarmUpSet& set : planned.target->ramp) {
+                claim.ramp.push_back(set.load.load);
+            }
+            const auto setting =
+                m_question.settings.find({claim.member, m_question.items[item].what.exercise});
+            if (setting != m_question.settings.end()) {
+                claim.setting = setting->second;
+            }
+            claims.push_back(std::move(claim));
+        }
+        return claims;
+    }
+
     static std::vector<RackPlace> placesOf(const RackSharing& sharing,
-                                           const std::vector<MemberId>& lifters)
+                                           const std::vector<RackClaim>& claims)
     {
         std::vector<RackPlace> places;
         int number = 0;
@@ -179,7 +193,7 @@ private:
             ++number;
             int turn = 0;
             for (const RackTurn& one : rack.turns) {
-                places.push_back({lifters[one.lifter], number, ++turn});
+                places.push_back({claims[one.lifter].member, number, ++turn});
             }
         }
         return places;

@@ -5,6 +5,7 @@
 #include "core/floor/kit_clash.h"
 #include "core/floor/round_minutes.h"
 #include "core/plan/class_week.h"
+#include "core/plan/rack_line_up.h"
 #include "core/plan/target.h"
 
 #include <map>
@@ -22,7 +23,8 @@ struct MeetingPlanQuestion {
     std::span<const PlanBlock> blocks; // those without an entry: 20 minutes, one half
     const Library* library = nullptr;
     const Kit* kit = nullptr;
-    std::map<std::pair<MemberId, ExerciseId>, int> hookHoles; // of the set-up cards
+    std::map<std::pair<MemberId, ExerciseId>, RackSetting> settings; // of the set-up cards
+    RackCompany company;
     int racks = 4;
     Day on;
 };
@@ -51,6 +53,7 @@ struct RackRound {
     int half = 1;
     std::vector<RackPlace> places;
     RackSharing sharing;
+    BrokenRules broken;
 };
 
 struct BlockPlan {
@@ -71,10 +74,11 @@ struct MeetingPlanAnswer {
 
 // Targets, racks, minutes and clashes of a meeting. Whoever has no load in a barbell exercise (see
 // PlannedTarget::target) is not at a rack. The people are shared over the racks anew in every
-// exercise, in two halves by their order where the block says so. In a round all do the same
-// exercise at once; those of a rack hand plates on, everybody else is a station of their own.
-// A block's minutes take its longest round of each half for every set of the exercise, and count
-// exercises without a bar as one person's set and rest a set.
+// exercise, in two halves by their order where the block says so, with warm-up sets, hooks,
+// safeties and bench angles counted, the plates the gym owns, who is kept apart and who can spot.
+// In a round all do the same exercise at once; those of a rack hand plates on, everybody else is a
+// station of their own. A block's minutes take its longest round of each half for every set of the
+// exercise, and count exercises without a bar as one person's set and rest a set.
 [[nodiscard]] MeetingPlanAnswer planMeeting(const MeetingPlanQuestion& question);
 
 } // namespace levelbar

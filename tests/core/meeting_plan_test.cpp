@@ -82,6 +82,39 @@ TEST_F(MeetingPlanTest, AimsAreThoseOfThePersonsOwnPage)
     EXPECT_EQ(answer.targets[1].target->load.value, alone->load.value);
 }
 
+// One fit of a person serves all exercises of the plan, those never done among them.
+TEST_F(MeetingPlanTest, AimsOfSeveralExercisesAreThoseOfEachAskedAlone)
+{
+    Exercise related = lift(ExerciseId{3}, "incline", Implement::Barbell);
+    related.baseExerciseKey = "bench";
+    related.ratioToBase = 0.8;
+    library.exercises.push_back(related);
+    people = {someone(1, kBench, 60), someone(2, kPress, 20)};
+    people[0].sets.push_back(someone(1, kPress, 22).sets.front());
+    items.push_back({{kPress, 3, 10}, 1, {}, {}, {}});
+    items.push_back({{ExerciseId{3}, 3, 6}, 1, {}, {}, {}});
+    const MeetingPlanAnswer answer = plan();
+    ASSERT_EQ(answer.targets.size(), 6U);
+    for (const PlannedTarget& planned : answer.targets) {
+        const PlanItem& item = items[planned.item];
+        const auto person = static_cast<std::size_t>(planned.member.value - 1);
+        const auto alone = targetFor(people[person],
+                                     library,
+                                     kit,
+                                     {item.what.exercise, {}, *item.what.reps, Reserve{20}, kDay});
+        ASSERT_EQ(planned.target.has_value(), alone.has_value());
+        if (alone) {
+            EXPECT_EQ(planned.target->load.value, alone->load.value);
+            EXPECT_EQ(planned.target->load.low, alone->load.low);
+            EXPECT_EQ(planned.target->aimKilograms, alone->aimKilograms);
+            EXPECT_EQ(planned.target->caution, alone->caution);
+            EXPECT_EQ(planned.load()->load, alone->progression.load->load);
+        }
+    }
+    EXPECT_EQ(answer.targets[4].target->caution, Caution::NeverDone);
+    EXPECT_FALSE(answer.targets[5].target); // no way leads from the dumbbells
+}
+
 TEST_F(MeetingPlanTest, EverybodyWithALoadHasOnePlaceAtARack)
 {
     for (int id = 1; id <= 5; ++id) {

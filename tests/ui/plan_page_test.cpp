@@ -1,7 +1,9 @@
 // SPDX-FileCopyrightText: 2026 The Levelbar developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "storage/class_plan_store.h"
+#include "storage/company_store.h"
 #include "storage/session_store.h"
+#include "storage/station_store.h"
 #include "storage/timetable_store.h"
 #include "tests/support/logbook_fixture.h"
 #include "tests/support/scripted_prompter.h"
@@ -11,6 +13,7 @@
 #include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
+#include <QSpinBox>
 #include <QTableWidget>
 #include <QTemporaryDir>
 #include <QtTest/QTest>
@@ -93,6 +96,49 @@ TEST_F(PlanPageTest, ShowsTheNextMeetingsLoadsRacksAndMinutes)
     }
     EXPECT_TRUE(notes.filter(QStringLiteral("Block 1: about")).size() == 1);
     EXPECT_TRUE(notes.filter(QStringLiteral("Rack 1: Mara Linden")).size() == 1);
+}
+
+TEST_F(PlanPageTest, WhoIsKeptApartAndWhoCanSpotIsSaidByKeyboardAndThePlanKeepsToIt)
+{
+    for (int week = 4; week >= 1; --week) {
+        tests::logSet(logbook, benchSet(logbook, otto, kToday - 7 * week, 1, 10));
+    }
+    part<QSpinBox>("planRacks").setValue(1);
+    QTest::keyClick(&part<QWidget>("planClass"), Qt::Key_R, Qt::ControlModifier);
+    auto& spotters = part<QListWidget>("companySpotters");
+    ASSERT_TRUE(spotters.isVisible());
+    spotters.setCurrentRow(1);
+    QTest::keyClick(&spotters, Qt::Key_Space);
+    QTest::mouseClick(&part<QPushButton>("companyAdd"), Qt::LeftButton);
+    const storage::CompanyStore store(logbook);
+    EXPECT_EQ(store.all(), (RackCompany{{{mara, otto}}, {otto}}));
+    const auto notes = [this] {
+        QStringList all;
+        for (int row = 0; row < part<QListWidget>("planNotes").count(); ++row) {
+            all << part<QListWidget>("planNotes").item(row)->text();
+        }
+        return all.join(QLatin1Char('\n'));
+    };
+    QTRY_VERIFY(notes().contains(QStringLiteral("that you want apart: 1")));
+    part<QSpinBox>("planRacks").setValue(2);
+    EXPECT_FALSE(notes().contains(QStringLiteral("apart")));
+    auto& pairs = part<QListWidget>("companyPairs");
+    QTRY_COMPARE(pairs.count(), 1);
+    pairs.setFocus();
+    QTest::keyClick(&pairs, Qt::Key_Delete);
+    EXPECT_TRUE(store.all().apart.empty());
+}
+
+TEST_F(PlanPageTest, RacksThatAreGoneAreNotPlannedWith)
+{
+    storage::Action action(logbook, storage::ActionKind::EditStation, kNow);
+    Rack racks;
+    racks.name = "Racks";
+    racks.count = 3;
+    racks.id = storage::StationStore::put(action, racks);
+    storage::StationStore::setGone(action, kToday, PieceKey::of(racks), 1);
+    notifier.announce(action.commit());
+    QTRY_COMPARE(part<QSpinBox>("planRacks").value(), 2);
 }
 
 TEST_F(PlanPageTest, AClassWithoutATemplateIsPlannedByWhatItDidBefore)

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Levelbar developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/gym/rack_sharing.h"
+#include "core/plan/rack_line_up.h"
 #include "ui/floor/pad_hour.h"
 
 #include <algorithm>
@@ -14,30 +14,29 @@ namespace {
 // The search's proof takes long for many; up to here it is done within a blink.
 constexpr std::size_t kMostShared = 24;
 
-bool hasLifted(const FloorRow& row)
-{
-    return std::any_of(
-        row.cells.begin(), row.cells.end(), [](const FloorCell& cell) { return cell.done; });
-}
+struct Lifter {
+    MemberId member;
+    Mass load; // what they lift first with a bar; 0: no bar planned, or no load known
+    RackSetting setting;
+};
 
-// What somebody lifts first with a bar; nothing: no bar planned, or no load known.
-Mass firstBarLoad(const FloorSheet& sheet, const FloorReference& reference, const FloorRow& row)
+Lifter lifterOf(const FloorSheet& sheet,
+                const FloorReference& reference,
+                const FloorRow& row,
+                const RackSettings& settings)
 {
     for (std::size_t at = 0; at < row.cells.size(); ++at) {
         const Exercise* exercise = reference.library.exercise(sheet.columns[at].exercise);
         const bool isBar = exercise != nullptr && exercise->implement == Implement::Barbell;
         if (isBar && row.cells[at].planned) {
-            return row.cells[at].planned->load;
+            const auto known = settings.find({row.member, exercise->id});
+            return {row.member,
+                    row.cells[at].planned->load,
+                    known == settings.end() ? RackSetting{} : known->second};
         }
     }
-    return {};
+    return {row.member, {}, {}};
 }
-
-struct Lifter {
-    MemberId member;
-    Mass load;
-    std::size_t place = 0; // by name
-};
 
 // By load, in groups of like size: what stands in when plates cannot be reckoned.
 void shareByLoad(const std::vector<Lifter>& lifters, int racks, FloorPlaces& places)
@@ -54,25 +53,24 @@ void shareByLoad(const std::vector<Lifter>& lifters, int racks, FloorPlaces& pla
     }
 }
 
-bool shareByPlates(const std::vector<Lifter>& lifters, int racks, FloorPlaces& places)
+bool shareByPlates(const std::vector<Lifter>& lifters,
+                   const FloorReference& reference,
+                   int racks,
+                   FloorPlaces& places)
 {
     if (racks < 2 || lifters.size() > kMostShared) {
         return false;
     }
-    RackSharingTask task;
-    task.racks = racks;
-    task.plates = commonPlates();
+    std::vector<RackClaim> claims;
     for (const Lifter& lifter : lifters) {
-        const bool isBar = lifter.load.kilograms() >= task.bar.kilograms();
-        task.lifters.push_back(
-            {std::to_string(lifter.member.value), isBar ? lifter.load : task.bar, std::nullopt});
+        claims.push_back({lifter.member, lifter.load, {}, lifter.setting});
     }
-    const auto shared = shareRacks(task);
+    const auto shared = lineUp(claims, reference.kit, reference.company, racks);
     if (!shared) {
         return false;
     }
     int rack = 0;
-    for (const SharedRack& one : shared->racks) {
+    for (const SharedRack& one : shared->sharing.racks) {
         ++rack;
         int turn = 0;
         for (const RackTurn& of : one.turns) {
@@ -87,11 +85,12 @@ bool shareByPlates(const std::vector<Lifter>& lifters, int racks, FloorPlaces& p
 void shareAll(const FloorSheet& sheet,
               const FloorReference& reference,
               int racks,
+              const RackSettings& settings,
               FloorPlaces& places)
 {
     std::vector<Lifter> lifters;
     for (const FloorRow& row : sheet.rows) {
-        lifters.push_back({row.member, firstBarLoad(sheet, reference, row), lifters.size()});
+        lifters.push_back(lifterOf(sheet, reference, row, settings));
     }
     if (racks > 1) {
         std::stable_sort(lifters.begin(), lifters.end(), [](const auto& a, const auto& b) {
@@ -99,7 +98,7 @@ void shareAll(const FloorSheet& sheet,
         });
     }
     const int used = std::min(racks, std::max(1, static_cast<int>(lifters.size())));
-    if (!shareByPlates(lifters, used, places)) {
+    if (!shareByPlates(lifters, reference, used, places)) {
         shareByLoad(lifters, used, places);
     }
 }
@@ -126,10 +125,17 @@ void addToShortest(FloorPlaces& places, MemberId member, int racks)
 
 } // namespace
 
+bool hasLifted(const FloorRow& row)
+{
+    return std::any_of(
+        row.cells.begin(), row.cells.end(), [](const FloorCell& cell) { return cell.done; });
+}
+
 FloorPlaces placesOf(const FloorSheet& sheet,
                      const FloorReference& reference,
                      int racks,
-                     const FloorPlaces& before)
+                     const FloorPlaces& before,
+                     const RackSettings& settings)
 {
     FloorPlaces places;
     std::set<int> worn;
@@ -149,8 +155,10 @@ FloorPlaces placesOf(const FloorSheet& sheet,
         worn.insert(bib);
         places[row.member] = {bib, 0, 0};
     }
-    if (std::none_of(sheet.rows.begin(), sheet.rows.end(), hasLifted)) {
-        shareAll(sheet, reference, racks, places);
+    if (std::none_of(sheet.rows.begin(), sheet.rows.end(), [](const FloorRow& row) {
+            return hasLifted(row);
+        })) {
+        shareAll(sheet, reference, racks, settings, places);
         return places;
     }
     for (const FloorRow& row : sheet.rows) {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/floor_sheet.h"
 
+#include "storage/company_store.h"
 #include "storage/gym_store.h"
 #include "storage/library_store.h"
 #include "storage/member_store.h"
@@ -179,6 +180,7 @@ FloorReference readReference(const storage::Logbook& logbook, Day today)
     const storage::GymStore gym(logbook);
     reference.effort = gym.effortScale();
     reference.kit = gym.kitOn(today);
+    reference.company = storage::CompanyStore(logbook).all();
     for (Member& member : storage::MemberStore(logbook).all(true)) {
         const MemberId id = member.id;
         reference.people.emplace(id, std::move(member));

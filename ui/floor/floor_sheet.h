@@ -8,6 +8,7 @@
 #include "core/gym/kit.h"
 #include "core/member/member.h"
 #include "core/plan/class_plan.h"
+#include "core/plan/rack_line_up.h"
 #include "core/review/history.h"
 #include "core/sides/side_prescription.h"
 #include "core/sides/side_records.h"
@@ -109,6 +110,7 @@ struct FloorReference {
     std::map<MemberId, Member> people; // archived ones too
     EffortScale effort = EffortScale::Reserve;
     Kit kit; // less what is gone today
+    RackCompany company;
 };
 
 [[nodiscard]] FloorReference readReference(const storage::Logbook& logbook, Day today = {});

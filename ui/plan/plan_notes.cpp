@@ -80,6 +80,38 @@ QString clashNote(const ClassPlan& plan, const MeetingPlanAnswer& answer, const 
                     : noteText("Way out: %1 takes %2.").arg(name, load));
 }
 
+QString movesNote(const RackSharing& sharing)
+{
+    QString line = QLatin1Char('\n') + noteText("A round moves %1 plates and %2 hooks or safeties")
+                                           .arg(sharing.plateMoves)
+                                           .arg(sharing.hookMoves);
+    if (sharing.benchMoves > 0) {
+        line += noteText(", sets %1 benches anew").arg(sharing.benchMoves);
+    }
+    if (sharing.rampMoves > 0) {
+        line += noteText("; the warm-up moves %1 plates").arg(sharing.rampMoves);
+    }
+    return line + noteText("; no sharing has fewer than %1 moves in all.").arg(sharing.lowerBound);
+}
+
+// What no sharing over so many racks could keep to.
+QString brokenNote(const BrokenRules& broken)
+{
+    QString line;
+    const auto add = [&line](const char* text, int count) {
+        if (count > 0) {
+            line += QLatin1Char('\n') + noteText(text).arg(count);
+        }
+    };
+    add("Pairs at one rack that you want apart: %1. Use one rack more, or move one of them.",
+        broken.together);
+    add("Racks with nobody who can spot: %1. Stand there yourself, or keep it light.",
+        broken.racksWithoutSpot);
+    add("Plates that may be short when all racks are at their heaviest: %1. Swap turns or share.",
+        broken.platesShort);
+    return line;
+}
+
 QString rackNote(const ClassPlan& plan, const BlockPlan& block, const RackRound& round)
 {
     QString line = exerciseName(plan.library, round.exercise);
@@ -96,11 +128,7 @@ QString rackNote(const ClassPlan& plan, const BlockPlan& block, const RackRound&
         }
         line += nameIn(plan, place.member);
     }
-    return line + QLatin1Char('\n') +
-           noteText("%1 plates and %2 hooks moved a round; no sharing has fewer than %3 moves.")
-               .arg(round.sharing.plateMoves)
-               .arg(round.sharing.hookMoves)
-               .arg(round.sharing.lowerBound);
+    return line + movesNote(round.sharing) + brokenNote(round.broken);
 }
 
 } // namespace

@@ -8,6 +8,7 @@
 #include "storage/timetable_store.h"
 #include "storage/whole_file.h"
 #include "ui/perform.h"
+#include "ui/plan/company_editor.h"
 #include "ui/plan/plan_notes.h"
 #include "ui/plan/week_editor.h"
 #include "ui/words.h"
@@ -102,7 +103,6 @@ PlanPage::PlanPage(Workspace& workspace, FileChooser choose, QWidget* parent)
     m_racks->setObjectName(QStringLiteral("planRacks"));
     m_racks->setAccessibleName(tr("Racks"));
     m_racks->setRange(1, kMostRacks);
-    perform(workspace.prompter, [&] { m_racks->setValue(racksOf(workspace.logbook)); });
     m_targets->setObjectName(QStringLiteral("planTargets"));
     m_targets->setAccessibleName(tr("Next loads"));
     m_targets->setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -125,11 +125,16 @@ void PlanPage::makeLayout()
     connect(print, &QPushButton::clicked, this, &PlanPage::printSheet);
     auto* racks = new QLabel(tr("&Racks"), this);
     racks->setBuddy(m_racks);
+    auto* company = new QPushButton(tr("&Who with whom …"), this);
+    company->setObjectName(QStringLiteral("planCompany"));
+    company->setToolTip(tr("Who can spot, and who must not share a rack (Ctrl+R)"));
+    connect(company, &QPushButton::clicked, this, &PlanPage::editCompany);
     auto* top = new QHBoxLayout;
     top->addWidget(m_class);
     top->addWidget(m_next, 1);
     top->addWidget(racks);
     top->addWidget(m_racks);
+    top->addWidget(company);
     top->addWidget(print);
     auto* right = new QSplitter(Qt::Vertical, this);
     right->addWidget(m_targets);
@@ -164,6 +169,9 @@ void PlanPage::connectParts()
     auto* print = new QShortcut(QKeySequence::Print, this);
     print->setContext(Qt::WidgetWithChildrenShortcut);
     connect(print, &QShortcut::activated, this, &PlanPage::printSheet);
+    auto* company = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_R), this);
+    company->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(company, &QShortcut::activated, this, &PlanPage::editCompany);
     connect(m_weeks,
             &WeekEditor::templateKept,
             this,
@@ -183,6 +191,16 @@ void PlanPage::connectParts()
             ClassPlanStore::removeWeek(action, *chosen(), monday);
         });
     });
+}
+
+void PlanPage::editCompany()
+{
+    if (m_company == nullptr) {
+        m_company = new CompanyEditor(m_workspace, this);
+    }
+    perform(m_workspace.prompter, [this] { m_company->setPeople(m_plan.people); });
+    m_company->show();
+    m_company->setFocus(Qt::OtherFocusReason);
 }
 
 void PlanPage::showEvent(QShowEvent* event)
@@ -224,6 +242,11 @@ void PlanPage::refresh()
     const Day today = m_workspace.clock.today();
     m_plan = readClassPlan(m_workspace.logbook, *groupClass, today);
     m_weeks->show(m_plan, today);
+    if (m_plan.racks != m_racksThere) {
+        const QSignalBlocker blocker(m_racks); // what was typed stays until the gym changes
+        m_racksThere = m_plan.racks;
+        m_racks->setValue(m_plan.racks);
+    }
     showNext();
 }
 

@@ -20,6 +20,7 @@ class QTableWidget;
 
 namespace levelbar::ui {
 
+class CompanyEditor;
 class WeekEditor;
 
 // The plan of a class: its template and weeks, and who gets which load at which rack next time.
@@ -42,6 +43,7 @@ private:
     void showTargets(const std::vector<PlanItem>& items);
     void showNotes();
     void printSheet();
+    void editCompany();
     template <typename Work>
     void write(storage::ActionKind kind, const QString& sentence, const Work& work);
     [[nodiscard]] std::optional<ClassId> chosen() const;
@@ -49,6 +51,7 @@ private:
     Workspace& m_workspace;
     FileChooser m_choose;
     bool m_isStale = true;
+    int m_racksThere = 0; // as the gym has it on that day
     std::vector<storage::GroupClass> m_classes;
     ClassPlan m_plan;
     MeetingPlanAnswer m_answer;
@@ -59,6 +62,7 @@ private:
     QTableWidget* m_targets;
     QListWidget* m_notes;
     QLabel* m_said;
+    CompanyEditor* m_company = nullptr; // once it was wanted
 };
 
 } // namespace levelbar::ui

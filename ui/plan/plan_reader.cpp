@@ -4,9 +4,11 @@
 
 #include "storage/class_plan_store.h"
 #include "storage/class_store.h"
+#include "storage/company_store.h"
 #include "storage/gym_store.h"
 #include "storage/history_reader.h"
 #include "storage/library_store.h"
+#include "storage/setup_store.h"
 #include "storage/station_store.h"
 #include "storage/timetable_store.h"
 #include "ui/floor/floor_sheet.h"
@@ -78,16 +80,28 @@ ClassPlan readClassPlan(const storage::Logbook& logbook, ClassId groupClass, Day
             plan.people.push_back(std::move(*history));
         }
     }
+    std::vector<MemberId> members;
+    for (const MemberHistory& person : plan.people) {
+        members.push_back(person.member.id);
+    }
+    plan.settings = storage::SetupStore(logbook).settingsOf(members);
+    plan.company = storage::CompanyStore(logbook).all();
+    plan.racks = racksOn(logbook, on);
     return plan;
 }
 
-int racksOf(const storage::Logbook& logbook)
+int racksOn(const storage::Logbook& logbook, Day day)
 {
+    const storage::StationStore store(logbook);
+    const Stations all = store.all();
+    if (all.racks.empty()) {
+        return kUsualRacks;
+    }
     int racks = 0;
-    for (const Rack& alike : storage::StationStore(logbook).all().racks) {
+    for (const Rack& alike : without(all, store.goneOn(day)).racks) {
         racks += alike.count;
     }
-    return racks == 0 ? kUsualRacks : racks;
+    return std::max(1, racks);
 }
 
 MeetingPlanAnswer planNext(const ClassPlan& plan, int racks, Day today)
@@ -100,6 +114,8 @@ MeetingPlanAnswer planNext(const ClassPlan& plan, int racks, Day today)
     question.blocks = plan.blocks;
     question.library = &plan.library;
     question.kit = &plan.kit;
+    question.settings = plan.settings;
+    question.company = plan.company;
     question.racks = racks;
     question.on = on;
     return planMeeting(question);

@@ -25,12 +25,16 @@ struct ClassPlan {
     std::vector<ClassWeek> weeks;
     std::optional<TimetabledMeeting> next; // nothing in the timetable for eight weeks: nothing
     std::vector<MemberHistory> people;     // of the next meeting, by code
+    std::map<std::pair<MemberId, ExerciseId>, RackSetting> settings;
+    RackCompany company;
+    int racks = 4; // on that day: see racksOn
 };
 
 inline constexpr int kPlanWeeks = 8;
 
-// Those written down on the Gym page; where none are, four (assumed).
-[[nodiscard]] int racksOf(const storage::Logbook& logbook);
+// Those written down on the Gym page less what is gone on the day, at least one; where none are
+// written down, four (assumed).
+[[nodiscard]] int racksOn(const storage::Logbook& logbook, Day day);
 
 // Throws StoreError.
 [[nodiscard]] ClassPlan

@@ -173,7 +173,7 @@ void BriefPanel::addPlan(const storage::DayMeeting& meeting)
     if (meeting.isLogged || !isNext || plan.people.empty()) {
         return;
     }
-    const MeetingPlanAnswer answer = planNext(plan, racksOf(m_workspace.logbook), today);
+    const MeetingPlanAnswer answer = planNext(plan, plan.racks, today);
     const auto brief =
         planBrief(answer, itemsIn(answer.book.day, plan.usual, plan.weeks), plan.library);
     const auto shown = std::min(brief.size(), kMostPlanLines);
