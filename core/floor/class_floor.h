@@ -42,13 +42,27 @@ struct FloorPerson {
     int bib = 0;
     std::string name; // empty without consent: then only the bib is said
     int station = 1;
-    bool isEasyDay = false; // sets count as "at least"
-    bool hasLeft = false;
     bool isScreened = true;
     std::optional<int> minutesLate;
+    std::optional<int> leftMinute; // of the hour; nothing: still here
+    std::optional<Moment> easyAt;  // since then it is an easy day: their sets count as "at least"
     std::vector<SaidPain> pains;
 
+    [[nodiscard]] bool isEasyDay() const { return easyAt.has_value(); }
+
+    [[nodiscard]] bool hasLeft() const { return leftMinute.has_value(); }
+
     friend bool operator==(const FloorPerson&, const FloorPerson&) = default;
+};
+
+// What was said of somebody in an hour that was interrupted.
+struct RememberedPerson {
+    MemberId member;
+    std::optional<int> minutesLate;
+    std::optional<int> leftMinute; // of the hour
+    std::optional<Moment> easyAt;  // the loads of the plan are those of the easy day already
+
+    friend bool operator==(const RememberedPerson&, const RememberedPerson&) = default;
 };
 
 // Why a set is not asked for any more. Such a cell was not missed.

@@ -101,17 +101,62 @@ void shortenWarmUp(const std::vector<PadCell*>& open)
     }
 }
 
+// What dropLastSets() dropped then: of the sets that were open at that moment.
+void dropLastAgain(ClassFloor& floor, MemberId member, Moment at)
+{
+    std::vector<PadCell*> open;
+    for (PadCell& cell : floor.cells) {
+        const bool wasOpen =
+            cell.isOpen() || (cell.done && cell.done->keyedAt && *cell.done->keyedAt > at);
+        if (cell.planned.member == member && wasOpen) {
+            open.push_back(&cell);
+        }
+    }
+    dropLastSets(open);
+    for (PadCell* cell : open) {
+        if (cell->done) {
+            cell->setAside.reset(); // lifted all the same
+        }
+    }
+}
+
 } // namespace
 
-Result<FloorChange> makeEasyDay(const ClassFloor& floor, const FloorBook& book, MemberId member)
+ClassFloor remembering(ClassFloor floor, const RememberedPerson& remembered)
+{
+    FloorPerson* who = person(floor, remembered.member);
+    if (who == nullptr) {
+        return floor;
+    }
+    if (remembered.easyAt) {
+        who->easyAt = remembered.easyAt;
+        dropLastAgain(floor, remembered.member, *remembered.easyAt);
+    }
+    if (remembered.minutesLate) {
+        who->minutesLate = remembered.minutesLate; // also of whom nothing is open
+        if (auto late = comeLate(floor, remembered.member, *remembered.minutesLate)) {
+            floor = std::move(late->floor);
+        }
+    }
+    if (remembered.leftMinute) {
+        if (auto left = leave(floor, remembered.member, *remembered.leftMinute)) {
+            floor = std::move(left->floor);
+        }
+    }
+    moveOn(floor);
+    return floor;
+}
+
+Result<FloorChange>
+makeEasyDay(const ClassFloor& floor, const FloorBook& book, MemberId member, Moment at)
 {
     FloorChange change{floor, {}, {}};
     const auto open = openCells(change.floor, member);
     FloorPerson* who = person(change.floor, member);
-    if (open.empty() || who == nullptr || who->isEasyDay) {
+    if (open.empty() || who == nullptr || who->isEasyDay()) {
         return nothingLeft(floor, member);
     }
-    who->isEasyDay = true;
+    who->easyAt = at;
     for (PadCell* cell : open) {
         easeCell(book, *cell);
     }
@@ -150,14 +195,14 @@ Result<FloorChange> comeLate(const ClassFloor& floor, MemberId member, int minut
     return change;
 }
 
-Result<FloorChange> leave(const ClassFloor& floor, MemberId member)
+Result<FloorChange> leave(const ClassFloor& floor, MemberId member, int minute)
 {
     FloorChange change{floor, {}, {}};
     FloorPerson* who = person(change.floor, member);
-    if (who == nullptr || who->hasLeft) {
+    if (who == nullptr || who->hasLeft()) {
         return nothingLeft(floor, member);
     }
-    who->hasLeft = true;
+    who->leftMinute = minute;
     for (PadCell* cell : openCells(change.floor, member)) {
         cell->setAside = NotAsked::Left;
     }

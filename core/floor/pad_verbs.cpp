@@ -170,11 +170,11 @@ Answer aboutPerson(const ClassFloor& floor,
     }
     switch (command.verb) {
     case PadVerb::EasyDay:
-        return fromChange(makeEasyDay(floor, book, *member));
+        return fromChange(makeEasyDay(floor, book, *member, time.at));
     case PadVerb::Late:
         return fromChange(comeLate(floor, *member, command.number.value_or(time.minute)));
     case PadVerb::Leave:
-        return fromChange(leave(floor, *member));
+        return fromChange(leave(floor, *member, time.minute));
     case PadVerb::OtherExercise:
         return otherExercise(floor, book, *member);
     case PadVerb::SwapTurns:

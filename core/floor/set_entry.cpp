@@ -64,7 +64,7 @@ DoneSet doneFor(const ClassFloor& floor, const FloorBook& book, const PadCell& c
     done.performed.order = setsDone(floor, cell.planned.member) + 1;
     done.performed.load = cell.planned.load;
     done.performed.kind = cell.kind;
-    done.performed.isAtLeast = who != nullptr && who->isEasyDay;
+    done.performed.isAtLeast = who != nullptr && who->isEasyDay();
     return done;
 }
 

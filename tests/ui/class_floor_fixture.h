@@ -112,7 +112,7 @@ protected:
     {
         m_workspace.emplace(Workspace{*m_logbook,
                                       m_notifier,
-                                      {[] { return kClassMoment; }, [this] { return today; }},
+                                      {[this] { return moment; }, [this] { return today; }},
                                       m_prompter});
         m_page = std::make_unique<FloorPage>(*m_workspace);
         m_page->resize(1200, 700);
@@ -136,6 +136,8 @@ protected:
         m_page.reset();
         m_workspace.reset();
     }
+
+    void waitMinutes(int minutes) { moment.milliseconds += 60'000LL * minutes; }
 
     // As after a restart: another program opens the file that was left behind.
     void reopen(storage::OpenMode mode = storage::OpenMode::ReadWrite)
@@ -226,6 +228,7 @@ protected:
     }
 
     Day today = kClassDay;
+    Moment moment = kClassMoment;
     ExerciseId bench;
     ExerciseId oneArm;
     MemberId mara;

@@ -6,6 +6,7 @@
 #include <QKeyEvent>
 #include <QSpinBox>
 
+#include <algorithm>
 #include <set>
 
 namespace levelbar::ui {
@@ -210,6 +211,50 @@ TEST_F(FloorPadTest, NotCleanAndEasyDayReachTheLogbook)
     type("/2\ne\n");
     EXPECT_EQ(shown(1, 0).substr(0, 2), "55") << "about a tenth less, on a load that exists";
     EXPECT_EQ(shown(1, 1), "easy day");
+}
+
+TEST_F(FloorPadTest, AfterAnInterruptionEverybodyStandsWhereTheyStood)
+{
+    markOtto();
+    part<QSpinBox>("floorRacks")->setValue(2);
+    type("\n/2\ng\n"); // the first set, and Noor leaves
+    waitMinutes(5);
+    type("/1\ne\n"); // Mara has two benches of which one is done, and one set an arm
+    const auto places = [this] {
+        std::vector<std::string> all;
+        for (int row = 0; row < grid->model()->rowCount(); ++row) {
+            all.push_back(grid->model()->headerData(row, Qt::Vertical).toString().toStdString());
+            for (int column = 0; column < grid->model()->columnCount(); ++column) {
+                all.back() += "|" + shown(row, column);
+            }
+        }
+        return all;
+    };
+    const auto before = places();
+    EXPECT_NE(std::find_if(
+                  before.begin(),
+                  before.end(),
+                  [](const std::string& row) { return row.find("has left") != std::string::npos; }),
+              before.end());
+    part<QSpinBox>("floorRacks")->setValue(2);
+    reopen();
+    EXPECT_EQ(places(), before);
+    pad = m_page->findChild<PadLine*>(QStringLiteral("padLine"));
+    pad->setFocus();
+    type("/1\n8\n");
+    ASSERT_EQ(stored().size(), 2U);
+    EXPECT_TRUE(stored()[1].performed.isAtLeast) << "Mara's day is still an easy one";
+}
+
+TEST_F(FloorPadTest, AnEasyDaysDroppedSetStaysDroppedAfterAnInterruption)
+{
+    type("/2\ne\n");
+    ASSERT_EQ(shown(1, 1), "easy day");
+    waitMinutes(5);
+    type("/2\n8\n"); // the one that was left of the benches
+    reopen();
+    EXPECT_EQ(shown(1, 1), "easy day");
+    EXPECT_EQ(shown(1, 0).substr(0, 2), "55") << "nothing is taken off twice";
 }
 
 TEST_F(FloorPadTest, SomebodyWithoutALoadIsNotStoredAtNothing)

@@ -3,6 +3,7 @@
 #include "ui/floor/floor_batch.h"
 
 #include "storage/set_store.h"
+#include "storage/spot_store.h"
 #include "ui/floor/floor_writer.h"
 
 namespace levelbar::ui {
@@ -10,6 +11,21 @@ namespace levelbar::ui {
 using storage::Action;
 using storage::ActionKind;
 using storage::SetStore;
+
+namespace {
+
+ActionKind kindOf(const FloorBatch& batch)
+{
+    if (!batch.added.empty()) {
+        return ActionKind::LogSet;
+    }
+    if (!batch.corrected.empty()) {
+        return ActionKind::CorrectSet;
+    }
+    return batch.replanned.empty() ? ActionKind::MarkAttendance : ActionKind::PlanMeeting;
+}
+
+} // namespace
 
 void FloorWriter::addSet(Action& action, const NewSet& added, Day day)
 {
@@ -32,13 +48,18 @@ void FloorWriter::addSet(Action& action, const NewSet& added, Day day)
     }
 }
 
+void FloorWriter::putSpots(Action& action, MeetingId meeting) const
+{
+    if (m_spots && meeting.isStored()) {
+        for (const storage::FloorSpot& spot : m_spots()) {
+            storage::SpotStore::put(action, meeting, spot);
+        }
+    }
+}
+
 void FloorWriter::write(const FloorBatch& batch, Day day)
 {
-    const bool isPlanOnly = batch.added.empty() && batch.corrected.empty();
-    const ActionKind logged = batch.added.empty() ? ActionKind::CorrectSet : ActionKind::LogSet;
-    Action action(m_workspace.logbook,
-                  isPlanOnly ? ActionKind::PlanMeeting : logged,
-                  m_workspace.clock.now());
+    Action action(m_workspace.logbook, kindOf(batch), m_workspace.clock.now());
     for (const NewSet& added : batch.added) {
         addSet(action, added, day);
     }
@@ -51,6 +72,11 @@ void FloorWriter::write(const FloorBatch& batch, Day day)
         }
     }
     planNow(action, batch.replanned, day);
+    if (batch.saidIn) {
+        putSpots(action, *batch.saidIn);
+    } else if (!batch.added.empty()) {
+        putSpots(action, batch.added.front().planned.meeting);
+    }
     finish(action);
 }
 

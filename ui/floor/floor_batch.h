@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/id.h"
 #include "core/exercise/done_set.h"
 #include "core/plan/class_plan.h"
 #include "core/sides/side_records.h"
@@ -24,10 +25,11 @@ struct FloorBatch {
     std::vector<NewSet> added;
     std::vector<DoneSet> corrected;
     std::vector<PlannedSet> replanned; // each takes the place of the one with its id
+    std::optional<MeetingId> saidIn;   // something was said of a person of this hour
 
     [[nodiscard]] bool isEmpty() const
     {
-        return added.empty() && corrected.empty() && replanned.empty();
+        return added.empty() && corrected.empty() && replanned.empty() && !saidIn;
     }
 };
 

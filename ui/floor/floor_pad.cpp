@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/floor_pad.h"
 
+#include "core/floor/day_changes.h"
 #include "core/floor/floor_order.h"
 #include "core/floor/newcomer.h"
+#include "storage/setup_store.h"
 #include "ui/floor/floor_attempt.h"
 #include "ui/floor/floor_words.h"
 #include "ui/floor/load_steps.h"
@@ -74,6 +76,7 @@ FloorPad::FloorPad(FloorModel& model, FloorWriter& writer, FloorEntry& entry, Wo
     , m_entry(entry)
     , m_workspace(workspace)
 {
+    m_writer.setSpotSource([this] { return changedSpots(); });
 }
 
 void FloorPad::forgetBooks()
@@ -107,12 +110,22 @@ void FloorPad::take(FloorSheet& sheet, const FloorReference& reference)
 {
     const auto [place, isNew] = m_hours.try_emplace({sheet.groupClass, sheet.day});
     m_hour = &place->second;
-    m_hour->places = placesOf(sheet, reference, m_racks, m_hour->places);
+    m_hour->stored = storedSpots(sheet);
+    if (isNew) {
+        for (const auto& [member, spot] : m_hour->stored) {
+            m_hour->places[member] = {spot.bib, spot.rack, spot.turn};
+        }
+    }
+    m_hour->places = placesOf(sheet, reference, m_racks, m_hour->places, settingsFor(sheet));
     readBookFor(sheet, reference);
     ClassFloor read = hourOf(sheet, reference, m_hour->places, m_racks);
     dropReversedSteps();
     if (isNew) {
-        m_hour->pad = openPad(read);
+        ClassFloor running = read;
+        for (const auto& [member, spot] : m_hour->stored) {
+            running = remembering(std::move(running), spot.said);
+        }
+        m_hour->pad = openPad(std::move(running));
     } else {
         m_hour->pad.floor = takenOver(m_hour->pad.floor, m_hour->read, read);
     }
@@ -120,6 +133,51 @@ void FloorPad::take(FloorSheet& sheet, const FloorReference& reference)
     layHour(sheet,
             m_hour->pad.floor,
             m_eyes.pick(m_workspace.logbook, reference, m_hour->pad.floor, sheet.day));
+}
+
+std::map<MemberId, storage::FloorSpot> FloorPad::storedSpots(const FloorSheet& sheet) const
+{
+    std::map<MemberId, storage::FloorSpot> spots;
+    if (sheet.meeting) {
+        const storage::SpotStore store(m_workspace.logbook);
+        for (const storage::FloorSpot& spot : store.ofMeeting(sheet.meeting->id)) {
+            spots.emplace(spot.said.member, spot);
+        }
+    }
+    return spots;
+}
+
+std::vector<storage::FloorSpot> FloorPad::changedSpots() const
+{
+    std::vector<storage::FloorSpot> changed;
+    for (const FloorPerson& who : pad().floor.people) {
+        if (who.member.value <= 0) {
+            continue; // somebody new, who is not in the logbook
+        }
+        const FloorPlace place = placeNow(pad().floor, who);
+        const storage::FloorSpot spot{{who.member, who.minutesLate, who.leftMinute, who.easyAt},
+                                      place.bib,
+                                      place.rack,
+                                      place.turn};
+        const auto known = m_hour->stored.find(who.member);
+        if (known == m_hour->stored.end() || !(known->second == spot)) {
+            changed.push_back(spot);
+        }
+    }
+    return changed;
+}
+
+// They only matter while people are shared out.
+RackSettings FloorPad::settingsFor(const FloorSheet& sheet) const
+{
+    std::vector<MemberId> members;
+    for (const FloorRow& row : sheet.rows) {
+        if (m_racks < 2 || hasLifted(row)) {
+            return {};
+        }
+        members.push_back(row.member);
+    }
+    return storage::SetupStore(m_workspace.logbook).settingsOf(members);
 }
 
 // Somebody took back in another place what the pad had stored.
@@ -350,6 +408,14 @@ FloorBatch FloorPad::batchOf(const ClassFloor& before, const ClassFloor& after) 
             planned.amount = stored->planned->amount;
         }
         batch.replanned.push_back(planned);
+    }
+    for (const FloorPerson& who : after.people) {
+        const FloorPerson* was = person(before, who.member);
+        const bool isSaid = was == nullptr || was->minutesLate != who.minutesLate ||
+                            was->leftMinute != who.leftMinute || was->easyAt != who.easyAt;
+        if (isSaid && m_model.sheet().meeting) {
+            batch.saidIn = m_model.sheet().meeting->id;
+        }
     }
     return batch;
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/floor/number_pad.h"
+#include "storage/spot_store.h"
 #include "ui/floor/floor_entry.h"
 #include "ui/floor/floor_eyes.h"
 #include "ui/floor/pad_hour.h"
@@ -70,7 +71,8 @@ private:
         NumberPad pad;
         ClassFloor read; // as the logbook had it last
         FloorPlaces places;
-        std::vector<Mark> marks; // one a step of the pad
+        std::map<MemberId, storage::FloorSpot> stored; // as the logbook has it
+        std::vector<Mark> marks;                       // one a step of the pad
         FloorBook book;
         HookHoles holes;
         std::set<MemberId> bookFor;           // whose sets are in it; nobody's: to be read
@@ -82,6 +84,10 @@ private:
     [[nodiscard]] std::optional<QString> reasonAgainst(const FloorBatch& batch) const;
     [[nodiscard]] FloorBatch batchOf(const ClassFloor& before, const ClassFloor& after) const;
     [[nodiscard]] NewSet newSet(const PadCell& cell) const;
+    // What is stored of the hour's places; and what is not yet as it is on the floor.
+    [[nodiscard]] std::map<MemberId, storage::FloorSpot> storedSpots(const FloorSheet& sheet) const;
+    [[nodiscard]] std::vector<storage::FloorSpot> changedSpots() const;
+    [[nodiscard]] RackSettings settingsFor(const FloorSheet& sheet) const;
     void dropReversedSteps();
     // False when it failed; then nothing changed.
     bool store(const NumberPad& after, const FloorBatch& batch);

@@ -288,6 +288,9 @@ DoneSet FloorWriter::log(const FloorSheet& sheet,
     if (keyed.prescription) {
         putPrescription(action, set.member, *keyed.prescription);
     }
+    if (set.meeting) {
+        putSpots(action, *set.meeting);
+    }
     finish(action);
     return set;
 }

@@ -3,12 +3,15 @@
 #pragma once
 
 #include "storage/action.h"
+#include "storage/spot_store.h"
 #include "ui/floor/floor_batch.h"
 #include "ui/floor/floor_sheet.h"
 #include "ui/workspace.h"
 
+#include <functional>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace levelbar::ui {
@@ -46,6 +49,12 @@ public:
 
     // Who keys, written beside every set.
     void setInitials(const std::string& initials) { m_initials = initials; }
+
+    // Places that the logbook does not have yet: stored with every new set.
+    void setSpotSource(std::function<std::vector<storage::FloorSpot>()> source)
+    {
+        m_spots = std::move(source);
+    }
 
     ClassId addClass(const std::string& name);
 
@@ -89,11 +98,13 @@ private:
     [[nodiscard]] DoneSet signedNow(DoneSet set) const;
     DoneSet replace(const DoneSet& set);
     void addSet(storage::Action& action, const NewSet& added, Day day);
+    void putSpots(storage::Action& action, MeetingId meeting) const;
     static void
     putPrescription(storage::Action& action, MemberId member, const SidePrescription& prescription);
 
     Workspace& m_workspace;
     std::string m_initials;
+    std::function<std::vector<storage::FloorSpot>()> m_spots;
 };
 
 } // namespace levelbar::ui

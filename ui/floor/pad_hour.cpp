@@ -129,7 +129,8 @@ void takeOverPerson(FloorPerson& who, const FloorPerson& running, const FloorPer
     }
 }
 
-// Somebody's own place where all their sets stand; else that of their next set.
+} // namespace
+
 FloorPlace placeNow(const ClassFloor& hour, const FloorPerson& who)
 {
     FloorPlace place{who.bib, who.station, 1};
@@ -146,8 +147,6 @@ FloorPlace placeNow(const ClassFloor& hour, const FloorPerson& who)
     }
     return place;
 }
-
-} // namespace
 
 CellKey keyOf(const PlannedSet& planned)
 {
@@ -249,7 +248,7 @@ void layHour(FloorSheet& sheet, const ClassFloor& hour, const std::set<CellKey>&
             row.bib = place.bib;
             row.rack = place.rack;
             row.turn = place.turn;
-            row.isEasyDay = who->isEasyDay;
+            row.isEasyDay = who->isEasyDay();
         }
         for (std::size_t at = 0; at < row.cells.size(); ++at) {
             FloorCell& cell = row.cells[at];

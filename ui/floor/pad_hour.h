@@ -26,13 +26,20 @@ using FloorPlaces = std::map<MemberId, FloorPlace>;
 // Which hole of the hooks somebody used last.
 using HookHoles = std::map<std::pair<MemberId, ExerciseId>, int>;
 
+// What set-up cards say, by person and exercise.
+using RackSettings = std::map<std::pair<MemberId, ExerciseId>, RackSetting>;
+
+[[nodiscard]] bool hasLifted(const FloorRow& row);
+
 // Gives everyone of the sheet a bib and a place. Bibs stay. While nobody has lifted, people are
-// shared among the racks so that few plates move; after that everybody stays where they are and
+// shared among the racks so that few plates and hooks move, and so that those who must not share
+// one don't; after that everybody stays where they are and
 // who comes goes where fewest stand.
 [[nodiscard]] FloorPlaces placesOf(const FloorSheet& sheet,
                                    const FloorReference& reference,
                                    int racks,
-                                   const FloorPlaces& before);
+                                   const FloorPlaces& before,
+                                   const RackSettings& settings = {});
 
 // The sheet as the pad's hour: a round a column, the side that starts before the other one.
 [[nodiscard]] ClassFloor hourOf(const FloorSheet& sheet,
@@ -44,6 +51,9 @@ using HookHoles = std::map<std::pair<MemberId, ExerciseId>, int>;
 // gone, cursor. before: what the store said when `running` began from it.
 [[nodiscard]] ClassFloor
 takenOver(const ClassFloor& running, const ClassFloor& before, ClassFloor now);
+
+// Somebody's own place where all their sets stand; else that of their next set.
+[[nodiscard]] FloorPlace placeNow(const ClassFloor& hour, const FloorPerson& who);
 
 // Writes places and what the pad made of the cells into the sheet, rows by rack and turn.
 void layHour(FloorSheet& sheet, const ClassFloor& hour, const std::set<CellKey>& eyes);
