@@ -11,6 +11,7 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QListWidget>
 #include <QPushButton>
 #include <QSpinBox>
 #include <QTextBrowser>
@@ -53,6 +54,14 @@ protected:
             }
         }
         return names;
+    }
+
+    void openLadder()
+    {
+        page.activateWindow(); // a shortcut is of the active window
+        ASSERT_TRUE(QTest::qWaitForWindowActive(&page));
+        filter("wall push-up");
+        QTest::keyClick(part<QLineEdit>("exerciseFilter"), Qt::Key_F4);
     }
 
     void filter(const char* text)
@@ -128,6 +137,60 @@ TEST_F(ExercisePageTest, AnOwnExerciseWithItsRungIsAddedByKeyboardAlone)
     EXPECT_EQ(part<QLabel>("exerciseTitle")->text(), QStringLiteral("Ring push-up"));
     notifier.announce(storage::takeBack(logbook, storage::lastTakeable(logbook).value(), kNow));
     EXPECT_FALSE(listed().contains(QStringLiteral("Ring push-up")));
+}
+
+TEST_F(ExercisePageTest, RungsAreMovedTakenOutAndGivenOtherGatesByKeyboard)
+{
+    const auto pushUps = [this] {
+        const auto ladders = storage::LadderStore(logbook).all();
+        return *std::find_if(
+            ladders.begin(), ladders.end(), [](const Ladder& l) { return l.key == "push-up"; });
+    };
+    const Ladder shipped = pushUps();
+    ASSERT_TRUE(shipped.isShipped);
+    openLadder();
+    auto* rungs = part<QListWidget>("ladderRungs");
+    ASSERT_TRUE(rungs->isVisible());
+    ASSERT_EQ(rungs->count(), static_cast<int>(shipped.rungs.size()));
+    rungs->setCurrentRow(0);
+    QTest::keyClick(rungs, Qt::Key_Down, Qt::ControlModifier); // the easiest one rung harder
+    EXPECT_EQ(rungs->currentRow(), 1);
+    part<QSpinBox>("ladderUpAmount")->setValue(18);
+    QTest::keyClick(rungs, Qt::Key_End);
+    QTest::keyClick(rungs, Qt::Key_Delete);
+    EXPECT_EQ(rungs->count(), static_cast<int>(shipped.rungs.size()) - 1);
+    EXPECT_TRUE(pushUps().isShipped) << "not kept yet";
+    QTest::keyClick(rungs, Qt::Key_Return, Qt::ControlModifier);
+    const Ladder own = pushUps();
+    EXPECT_FALSE(own.isShipped);
+    ASSERT_EQ(own.rungs.size(), shipped.rungs.size() - 1);
+    EXPECT_EQ(own.rungs[0], shipped.rungs[1]);
+    EXPECT_EQ(own.rungs[1].exerciseKey, shipped.rungs[0].exerciseKey);
+    EXPECT_EQ(own.rungs[1].up.amount, 18);
+    EXPECT_EQ(own.rungs[1].source, "this gym");
+    openLadder();
+    auto* back = part<QPushButton>("ladderShipped");
+    ASSERT_TRUE(back->isVisible());
+    QTest::mouseClick(back, Qt::LeftButton);
+    EXPECT_EQ(pushUps(), shipped);
+}
+
+TEST_F(ExercisePageTest, ARungIsAddedAfterTheChosenOneAndATwiceUsedOneIsRefused)
+{
+    openLadder();
+    auto* rungs = part<QListWidget>("ladderRungs");
+    const int before = rungs->count();
+    auto* wanted = part<QComboBox>("ladderExercise");
+    wanted->setCurrentText(QStringLiteral("Wall push-up"));
+    rungs->setCurrentRow(0);
+    QTest::mouseClick(part<QPushButton>("ladderAdd"), Qt::LeftButton);
+    ASSERT_EQ(rungs->count(), before + 1);
+    EXPECT_EQ(rungs->currentRow(), 1);
+    QTest::keyClick(rungs, Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_TRUE(part<QLabel>("ladderRefused")->text().startsWith(QStringLiteral("Not kept: ")));
+    QTest::keyClicks(part<QLineEdit>("ladderSetting"), QStringLiteral("one foot forward"));
+    QTest::keyClick(rungs, Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_FALSE(rungs->isVisible()) << part<QLabel>("ladderRefused")->text().toStdString();
 }
 
 TEST_F(ExercisePageTest, AShippedOneIsChangedAndStaysSoWhenTheLibraryIsRefreshed)

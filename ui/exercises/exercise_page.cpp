@@ -7,6 +7,7 @@
 #include "storage/library_store.h"
 #include "ui/change_notifier.h"
 #include "ui/exercises/exercise_text.h"
+#include "ui/exercises/ladder_editor.h"
 #include "ui/perform.h"
 #include "ui/words.h"
 
@@ -60,6 +61,7 @@ ExercisePage::ExercisePage(Workspace& workspace, QWidget* parent)
     , m_text(new QTextBrowser(this))
     , m_hide(new QPushButton(this))
     , m_editor(new ExerciseEditor(this))
+    , m_ladderEditor(new LadderEditor(this))
 {
     setObjectName(QStringLiteral("exercisePage"));
     setAccessibleName(tr("Exercises"));
@@ -70,6 +72,9 @@ ExercisePage::ExercisePage(Workspace& workspace, QWidget* parent)
     connect(m_list, &QTreeWidget::itemActivated, this, &ExercisePage::startChange);
     connect(m_editor, &ExerciseEditor::kept, this, &ExercisePage::keep);
     connect(m_editor, &ExerciseEditor::cancelled, this, &ExercisePage::leaveEditor);
+    connect(m_ladderEditor, &LadderEditor::kept, this, &ExercisePage::keepLadder);
+    connect(m_ladderEditor, &LadderEditor::shippedWanted, this, &ExercisePage::dropLadder);
+    connect(m_ladderEditor, &LadderEditor::cancelled, this, &ExercisePage::leaveEditor);
     connect(&workspace.notifier, &ChangeNotifier::changed, this, [this](const auto& change) {
         if (change.touchesLibrary) {
             refresh();
@@ -89,6 +94,7 @@ void ExercisePage::makeLayout()
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setWidget(m_editor);
     m_sides->addWidget(scroll);
+    m_sides->addWidget(m_ladderEditor);
     halves->addWidget(m_sides);
     halves->setChildrenCollapsible(false);
     halves->setStretchFactor(0, 2);
@@ -159,8 +165,15 @@ QWidget* ExercisePage::makeDetail()
     connect(shortcut, &QShortcut::activated, this, &ExercisePage::startChange);
     m_hide->setObjectName(QStringLiteral("exerciseHide"));
     connect(m_hide, &QPushButton::clicked, this, &ExercisePage::hideChosen);
+    auto* ladder = new QPushButton(tr("Ladder (F4)"), this);
+    ladder->setObjectName(QStringLiteral("exerciseEditLadder"));
+    connect(ladder, &QPushButton::clicked, this, &ExercisePage::startLadder);
+    auto* rungs = new QShortcut(Qt::Key_F4, this);
+    rungs->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(rungs, &QShortcut::activated, this, &ExercisePage::startLadder);
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(change);
+    buttons->addWidget(ladder);
     buttons->addWidget(m_hide);
     buttons->addStretch(1);
     auto* half = new QWidget(this);
@@ -349,6 +362,43 @@ void ExercisePage::keep(const TypedExercise& typed)
         m_workspace.notifier.announce(action.commit());
         m_filter->clear();
         choose(exercise.id);
+        leaveEditor();
+    });
+}
+
+void ExercisePage::startLadder()
+{
+    const Exercise* exercise = chosen();
+    if (exercise == nullptr || m_ladders.empty()) {
+        return;
+    }
+    m_sides->setCurrentIndex(2);
+    m_ladderEditor->start(*exercise, m_library, m_ladders);
+}
+
+void ExercisePage::keepLadder(const Ladder& ladder)
+{
+    const auto checked = checkLadder(ladder, m_library.exercises);
+    if (!checked) {
+        m_ladderEditor->refuse(words(checked.error()));
+        return;
+    }
+    perform(m_workspace.prompter, [&] {
+        storage::Action action(
+            m_workspace.logbook, storage::ActionKind::EditLadder, m_workspace.clock.now());
+        storage::LadderStore::put(action, *checked);
+        m_workspace.notifier.announce(action.commit());
+        leaveEditor();
+    });
+}
+
+void ExercisePage::dropLadder(const Ladder& ladder)
+{
+    perform(m_workspace.prompter, [&] {
+        storage::Action action(
+            m_workspace.logbook, storage::ActionKind::EditLadder, m_workspace.clock.now());
+        storage::LadderStore::removeOwn(action, ladder.key);
+        m_workspace.notifier.announce(action.commit());
         leaveEditor();
     });
 }

@@ -21,6 +21,8 @@ class QTreeWidgetItem;
 
 namespace levelbar::ui {
 
+class LadderEditor;
+
 // Exercises: the library by pattern, with a filter as one types; what each is taught by, the
 // ladders it stands on; the gym's own ones and its changes.
 class ExercisePage : public QWidget {
@@ -44,6 +46,9 @@ private:
     void startChange();
     void hideChosen();
     void keep(const TypedExercise& typed);
+    void startLadder();
+    void keepLadder(const Ladder& ladder);
+    void dropLadder(const Ladder& ladder);
     void leaveEditor();
     [[nodiscard]] ExerciseId chosenId() const;
     [[nodiscard]] const Exercise* chosen() const;
@@ -60,6 +65,7 @@ private:
     QTextBrowser* m_text;
     QPushButton* m_hide;
     ExerciseEditor* m_editor;
+    LadderEditor* m_ladderEditor;
 };
 
 } // namespace levelbar::ui
