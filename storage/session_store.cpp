@@ -62,6 +62,37 @@ std::optional<int> SessionStore::minutesOf(MeetingId meeting) const
     return found.empty() ? std::nullopt : found.front();
 }
 
+std::map<MemberId, std::vector<RatedSession>> SessionStore::rated(DayRange days) const
+{
+    // 1970-01-01, day 0, was a Thursday; ISO weekdays count from Monday.
+    constexpr const char* kRated = R"sql(
+SELECT a.member, m.day, a.rating, coalesce(m.minutes, (
+    SELECT s.minutes FROM class_slot s
+    WHERE s.class = m.class AND s.start_minute = m.start_minute
+      AND s.weekday = (m.day + 3) % 7 + 1 AND s.since <= m.day AND coalesce(s.until, m.day) >= m.day
+    ORDER BY s.since DESC LIMIT 1)) AS length
+FROM attendance a JOIN meeting m ON m.id = a.meeting
+WHERE m.day BETWEEN ? AND ? AND a.rating IS NOT NULL AND length IS NOT NULL
+ORDER BY a.member, m.day
+)sql";
+    std::map<MemberId, std::vector<RatedSession>> sessions;
+    rowsOf(
+        m_logbook,
+        kRated,
+        [&sessions](Columns& columns) {
+            const auto member = columns.id<MemberId>();
+            RatedSession session;
+            session.day = columns.day();
+            session.rating = columns.whole();
+            session.minutes = columns.whole();
+            sessions[member].push_back(session);
+            return member;
+        },
+        days.first,
+        days.last);
+    return sessions;
+}
+
 std::optional<PrintedSheet> SessionStore::sheet(SheetId id) const
 {
     auto found = rowsOf(m_logbook,

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/timetable/timetable.h"
+#include "core/today/work_habit.h"
 #include "storage/action.h"
 
 #include <map>
@@ -42,6 +44,9 @@ public:
     [[nodiscard]] std::map<MemberId, int> ratingsOf(MeetingId meeting) const;
     // How long it lasted; nothing while nobody said it.
     [[nodiscard]] std::optional<int> minutesOf(MeetingId meeting) const;
+    // Sessions with a rating and a known length, by person, then day. The length is what was
+    // written down, else that of the weekly hour of the same weekday and start.
+    [[nodiscard]] std::map<MemberId, std::vector<RatedSession>> rated(DayRange days) const;
     [[nodiscard]] std::optional<PrintedSheet> sheet(SheetId id) const;
     [[nodiscard]] std::vector<PrintedSheet> sheetsOf(MeetingId meeting) const; // newest first
 

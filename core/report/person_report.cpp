@@ -124,27 +124,38 @@ liftOf(const ReportQuestion& question, const Exercise& exercise, const StrengthR
     if (entry.strength.evidence == Evidence::TooOld) {
         strength.push_back({"Too old to build on: lift it again first.", {}});
     }
+    std::vector<Phrase> trend = phrases(entry.trend);
+    for (const StrengthGoal& goal : question.goals) {
+        if (goal.exercise == exercise.id && goal.side == entry.side) {
+            const auto words =
+                phrases(goal, goalOutlook(goal, entry, {}, question.asOf), entry.trend);
+            trend.insert(trend.end(), words.begin(), words.end());
+        }
+    }
     return {
         exercise.name,
         entry.side,
         strengthFigure(question.history, question.library, exercise.id, entry.side, question.asOf),
         std::move(strength),
-        phrases(entry.trend)};
+        std::move(trend)};
 }
 
-void addTarget(const ReportQuestion& question, const Exercise& exercise, PersonReport& report)
+TargetQuestion targetQuestion(const ReportQuestion& question, const Exercise& exercise, Side side)
 {
     const Member& member = question.history.member;
     const bool isOneSided = exercise.sidedness == Sidedness::SingleSided;
-    const auto target =
-        targetFor(question.history,
-                  question.library,
-                  question.kit,
-                  {exercise.id,
-                   isOneSided ? std::nullopt : std::optional(report.lifts.back().side),
-                   proposedReps(goalRow(member.goal, member.experience)),
-                   Reserve{10 * kUsualReserve},
-                   question.asOf});
+    return {exercise.id,
+            isOneSided ? std::nullopt : std::optional(side),
+            proposedReps(goalRow(member.goal, member.experience)),
+            Reserve{10 * kUsualReserve},
+            question.asOf};
+}
+
+void addTarget(const ReportQuestion& question,
+               const Exercise& exercise,
+               const Result<Target>& target,
+               PersonReport& report)
+{
     if (!target) {
         report.targets.push_back(
             {exercise.name,
@@ -212,10 +223,15 @@ PersonReport personReport(const ReportQuestion& question)
     report.member = question.history.member;
     report.asOf = question.asOf;
     report.seen = seenWords(question.review, question.asOf);
+    std::vector<TargetQuestion> asked;
     for (const StrengthReview* entry : mainLifts(question.review)) {
         const Exercise* exercise = question.library.exercise(entry->exercise);
         report.lifts.push_back(liftOf(question, *exercise, *entry));
-        addTarget(question, *exercise, report);
+        asked.push_back(targetQuestion(question, *exercise, entry->side));
+    }
+    const auto targets = targetsFor(question.history, question.library, question.kit, asked);
+    for (std::size_t i = 0; i < asked.size(); ++i) {
+        addTarget(question, *question.library.exercise(asked[i].exercise), targets[i], report);
     }
     if (!report.targets.empty()) {
         report.targetCaution.push_back(

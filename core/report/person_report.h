@@ -4,6 +4,7 @@
 
 #include "core/exercise/effort.h"
 #include "core/gym/kit.h"
+#include "core/plan/strength_goal.h"
 #include "core/review/figures.h"
 #include "core/review/wording.h"
 
@@ -68,6 +69,7 @@ struct ReportQuestion {
     const Kit& kit;
     EffortScale effort = EffortScale::Reserve;
     Day asOf;
+    std::vector<StrengthGoal> goals = {};
 };
 
 // Main lifts: those with evidence that is not too old first, then those with most sizing sets; one

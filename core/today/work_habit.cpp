@@ -14,7 +14,7 @@ namespace levelbar {
 
 namespace {
 
-constexpr int kWeeks = 8; // that make the habit
+constexpr int kWeeks = kHabitDays / 7 - 1; // that make the habit
 constexpr double kFarMore = 1.5;
 constexpr double kMoreHardSets = 5.0;
 
@@ -119,6 +119,12 @@ Phrase hardSetsPhrase(const WorkHabit& habit)
 {
     return {"Hard sets in seven days: %1; usually %2 a week.",
             {fmt::format("{:.0f}", habit.lately), fmt::format("{:g}", habit.usual)}};
+}
+
+Phrase sessionLoadPhrase(const WorkHabit& habit)
+{
+    return {"Session load (rating times minutes) in seven days: %1; usually %2 a week.",
+            {fmt::format("{:.0f}", habit.lately), fmt::format("{:.0f}", habit.usual)}};
 }
 
 } // namespace levelbar

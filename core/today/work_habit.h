@@ -17,6 +17,8 @@ struct RatedSession {
     Day day;
     int rating = 0;
     int minutes = 0;
+
+    friend bool operator==(const RatedSession&, const RatedSession&) = default;
 };
 
 // What somebody did in the last seven days beside their own habit: a description. Ratios of
@@ -48,5 +50,11 @@ inline constexpr Reserve kHardReserve{40};
 
 // "Hard sets in seven days: 12; usually 10 a week."
 [[nodiscard]] Phrase hardSetsPhrase(const WorkHabit& habit);
+
+// "Session load (rating times minutes) in seven days: 540; usually 420 a week."
+[[nodiscard]] Phrase sessionLoadPhrase(const WorkHabit& habit);
+
+// Days before today that a habit is read from.
+inline constexpr int kHabitDays = 63;
 
 } // namespace levelbar

@@ -153,6 +153,8 @@ TEST(WorkHabitTest, SessionLoadIsRatingTimesMinutes)
     ASSERT_TRUE(habit);
     EXPECT_DOUBLE_EQ(habit->lately, 480.0);
     EXPECT_DOUBLE_EQ(habit->usual, 300.0);
+    EXPECT_EQ(sentence({sessionLoadPhrase(*habit)}),
+              "Session load (rating times minutes) in seven days: 480; usually 300 a week.");
     EXPECT_EQ(sentence(*loadJump({}, habit)),
               "Session rating times minutes in seven days: 480; usually 300 a week, at most 300 in "
               "eight weeks.");

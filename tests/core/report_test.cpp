@@ -168,6 +168,24 @@ TEST_F(ReportTest, ThePersonsMainLiftsComeWithTheTargetsOfTheCard)
     EXPECT_EQ(sentence(page.seen), "12 days with sets; last seen on 23 Jun.");
 }
 
+TEST_F(ReportTest, AGoalStandsBesideItsTrend)
+{
+    addSets(1, 60, 12);
+    report();
+    const PersonReport page =
+        personReport({history,
+                      m_review.members.front(),
+                      m_library,
+                      m_kit,
+                      EffortScale::Reserve,
+                      kToday,
+                      {{ExerciseId{1}, Side::Both, Mass::ofKilograms(200), {}, kToday - 7},
+                       {ExerciseId{2}, Side::Both, Mass::ofKilograms(100), {}, kToday - 7}}});
+    const std::string words = sentence(page.lifts.front().trend);
+    EXPECT_NE(words.find("Goal 200 kg: "), std::string::npos) << words;
+    EXPECT_EQ(words.find("100 kg"), std::string::npos) << words;
+}
+
 TEST_F(ReportTest, OfOneSidedLiftsTheWeakerSideStands)
 {
     addSets(8, 20, 8, Side::Left);

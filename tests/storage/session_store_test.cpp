@@ -5,6 +5,7 @@
 #include "storage/incident_store.h"
 #include "storage/session_store.h"
 #include "storage/store_error.h"
+#include "storage/timetable_store.h"
 #include "tests/support/logbook_fixture.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
@@ -63,6 +64,25 @@ TEST_F(SessionStoreTest, KeepsRatingsBesideWhoCame)
     takeBack(logbook, lastTakeable(logbook).value(), kNow);
     EXPECT_TRUE(store.ratingsOf(meeting).empty());
     EXPECT_EQ(store.minutesOf(meeting), std::nullopt);
+}
+
+TEST_F(SessionStoreTest, RatedSessionsHaveTheLengthThatWasSaidOrThatOfTheWeeklyHour)
+{
+    act([&](Action& action) { SessionStore::setRating(action, meeting, member, 7); });
+    const DayRange week{kDay - 3, kDay + 3};
+    EXPECT_TRUE(store.rated(week).empty()) << "nobody said how long it took";
+    act([&](Action& action) {
+        WeeklySlot slot;
+        slot.groupClass = ClassStore(logbook).find("Morning")->id;
+        slot.weekday = isoWeekday(kDay);
+        slot.start = TimeOfDay{540};
+        slot.plan.minutes = 60;
+        TimetableStore::add(action, slot);
+    });
+    EXPECT_EQ(store.rated(week).at(member), (std::vector<RatedSession>{{kDay, 7, 60}}));
+    act([&](Action& action) { SessionStore::setMinutes(action, meeting, 50); });
+    EXPECT_EQ(store.rated(week).at(member), (std::vector<RatedSession>{{kDay, 7, 50}}));
+    EXPECT_TRUE(store.rated({kDay + 1, kDay + 7}).empty());
 }
 
 TEST_F(SessionStoreTest, ASheetKeepsItsNumberAndItsRowsInOrder)

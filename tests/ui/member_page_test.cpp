@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 
 #include "storage/exchange/import.h"
+#include "storage/goal_store.h"
 #include "tests/support/logbook_fixture.h"
 #include "tests/support/scripted_prompter.h"
 #include "ui/background_review.h"
@@ -14,6 +15,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QPushButton>
 #include <QSignalSpy>
 #include <QTableView>
 #include <QtTest/QTest>
@@ -102,6 +104,41 @@ TEST_F(MemberPageTest, TheChartHoldsForecastLayOffAndPain)
     EXPECT_TRUE(summary.startsWith(QStringLiteral("Barbell bench press: rising ")))
         << summary.toStdString();
     EXPECT_TRUE(summary.contains(QStringLiteral("Days with pain: 1"))) << summary.toStdString();
+}
+
+TEST_F(MemberPageTest, AGoalIsSetByKeyboardAndStandsInWordsAndChart)
+{
+    page.show();
+    page.activateWindow(); // a shortcut is of the active window
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&page));
+    chooseBench();
+    EXPECT_EQ(chart().series().goalPointCount(), 0);
+    QTest::keyClick(&page, Qt::Key_G, Qt::ControlModifier);
+    QLineEdit& load = part<QLineEdit>("goalLoad");
+    QLineEdit& by = part<QLineEdit>("goalBy");
+    ASSERT_TRUE(load.isVisible());
+    QTest::keyClicks(&load, QStringLiteral("150"));
+    QTest::keyClicks(&by, QStringLiteral("yesterday"));
+    QTest::keyClick(&by, Qt::Key_Return);
+    EXPECT_TRUE(part<QLabel>("goalRefusal").text().startsWith(QStringLiteral("Not kept: ")));
+    by.setText(QStringLiteral("84"));
+    QTest::keyClick(&by, Qt::Key_Return);
+    EXPECT_FALSE(load.isVisible());
+    const MemberId member = storage::MemberStore(logbook).find("M1")->id;
+    const auto goals = storage::GoalStore(logbook).ofMember(member);
+    ASSERT_EQ(goals.size(), 1U);
+    EXPECT_EQ(goals[0].load, Mass::ofKilograms(150.0));
+    EXPECT_EQ(goals[0].by, kToday + 84);
+    EXPECT_TRUE(part<QLabel>("memberStrengthWords")
+                    .text()
+                    .contains(QStringLiteral("Goal 150 kg by 12 Feb: ")))
+        << part<QLabel>("memberStrengthWords").text().toStdString();
+    EXPECT_GT(chart().series().goalPointCount(), 2);
+    EXPECT_GE(chart().window().to(), kToday + 84);
+    QTest::keyClick(&page, Qt::Key_G, Qt::ControlModifier);
+    QTest::mouseClick(&part<QPushButton>("goalDrop"), Qt::LeftButton);
+    EXPECT_TRUE(storage::GoalStore(logbook).ofMember(member).empty());
+    EXPECT_EQ(chart().series().goalPointCount(), 0);
 }
 
 TEST_F(MemberPageTest, KeysZoomMoveAndShowEverything)

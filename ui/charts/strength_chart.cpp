@@ -23,6 +23,7 @@ namespace {
 
 constexpr int kDaysAround = 5;
 constexpr int kShortestDays = 28;
+constexpr int kGoalDaysAhead = 84; // a goal's day farther off would squeeze the past
 
 // The values that lie in the window, in the chart's scale.
 class ValueRange {
@@ -43,6 +44,13 @@ public:
                 take(point.day, point.low);
                 take(point.day, point.high);
             }
+        }
+    }
+
+    void take(const StrengthGoal& goal)
+    {
+        for (const Day day : {m_window.from(), m_window.to()}) {
+            take(day, goal.load.kilograms());
         }
     }
 
@@ -175,6 +183,9 @@ void StrengthChart::setWhole(bool keepsWindow)
     if (m_view.other) {
         take(*m_view.other);
     }
+    if (m_view.goal && m_view.goal->by) {
+        to = std::max(to, std::min(*m_view.goal->by, m_view.asOf + kGoalDaysAhead));
+    }
     if (keepsWindow) {
         m_window.changeWhole(from - kDaysAround, to + kDaysAround);
     } else {
@@ -190,6 +201,9 @@ void StrengthChart::showWindow()
     if (m_view.other) {
         range.take(*m_view.other);
     }
+    if (m_view.goal) {
+        range.take(*m_view.goal);
+    }
     const auto [low, high] = range.withRoom();
     m_values->setRange(low, high);
     m_values->applyNiceNumbers();
@@ -198,6 +212,7 @@ void StrengthChart::showWindow()
                              : span < 8 ? QStringLiteral("%.1f")
                                         : QStringLiteral("%.0f"));
     m_series.setHeight(m_view, m_values->min(), m_values->max());
+    m_series.setGoal(m_view, m_window.from(), m_window.to());
 }
 
 QString StrengthChart::readOut() const

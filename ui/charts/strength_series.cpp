@@ -102,6 +102,7 @@ StrengthSeries::StrengthSeries(QChart* chart, QCategoryAxis* days, QValueAxis* v
     , m_ahead(makeBand())
     , m_line(new QLineSeries(chart))
     , m_forecast(new QLineSeries(chart))
+    , m_goal(new QLineSeries(chart))
     , m_otherLine(new QLineSeries(chart))
     , m_otherForecast(new QLineSeries(chart))
     , m_otherDots(new QScatterSeries(chart))
@@ -115,6 +116,7 @@ StrengthSeries::StrengthSeries(QChart* chart, QCategoryAxis* days, QValueAxis* v
                                                                            m_ahead.area,
                                                                            m_line,
                                                                            m_forecast,
+                                                                           m_goal,
                                                                            m_otherLine,
                                                                            m_otherForecast,
                                                                            m_otherDots}) {
@@ -206,6 +208,21 @@ void StrengthSeries::setHeight(const StrengthView& view, double low, double high
     m_pains->replace(pains);
 }
 
+void StrengthSeries::setGoal(const StrengthView& view, Day from, Day to)
+{
+    QList<QPointF> points;
+    if (view.goal && (!view.goal->by || *view.goal->by > from)) {
+        const double kilograms = view.goal->load.kilograms();
+        const Day end = std::min(view.goal->by.value_or(to), to);
+        // Level in kilograms; per body mass it moves with the mass, week by week.
+        for (Day day = from; day < end; day = day + 7) {
+            points << QPointF(axisPlace(day), view.scale.of(kilograms, day));
+        }
+        points << QPointF(axisPlace(end), view.scale.of(kilograms, end));
+    }
+    m_goal->replace(points);
+}
+
 void StrengthSeries::paint(const QPalette& tones)
 {
     paintLines(tones);
@@ -225,6 +242,7 @@ void StrengthSeries::paintLines(const QPalette& tones)
     m_ahead.area->setBrush(QBrush(more.quiet, Qt::BDiagPattern));
     m_line->setPen(QPen(text, 2.4));
     m_forecast->setPen(QPen(text, 2.0, Qt::DashLine));
+    m_goal->setPen(QPen(more.warning, 2.0, Qt::DashDotDotLine));
     m_otherLine->setPen(QPen(kOtherColour, 2.4, Qt::DashDotLine));
     m_otherForecast->setPen(QPen(kOtherColour, 1.6, Qt::DotLine));
 }
@@ -295,6 +313,9 @@ QString StrengthSeries::legend(const StrengthView& view, const QPalette& tones)
     if (!course.pains.empty()) {
         add(QStringLiteral("★"), more.warning, seriesText("pain"));
     }
+    if (view.goal) {
+        add(QStringLiteral("┄"), more.warning, seriesText("goal"));
+    }
     if (view.other) {
         add(QStringLiteral("▲"), kOtherColour, view.otherName);
     }
@@ -318,6 +339,11 @@ int StrengthSeries::dotCount() const
 int StrengthSeries::linePointCount() const
 {
     return m_line->count();
+}
+
+int StrengthSeries::goalPointCount() const
+{
+    return m_goal->count();
 }
 
 int StrengthSeries::forecastPointCount() const

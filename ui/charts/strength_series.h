@@ -40,6 +40,9 @@ public:
     // Lay-offs are shaded over the whole height and pain is marked at its foot.
     void setHeight(const StrengthView& view, double low, double high);
 
+    // The goal is a line up to its day, or to the end of the window.
+    void setGoal(const StrengthView& view, Day from, Day to);
+
     void paint(const QPalette& tones);
 
     // What the marks mean, as rich text that wraps: the legend of a chart cuts its words off. Only
@@ -51,6 +54,7 @@ public:
     [[nodiscard]] int dotCount() const;
     [[nodiscard]] int linePointCount() const;
     [[nodiscard]] int forecastPointCount() const;
+    [[nodiscard]] int goalPointCount() const;
 
 private:
     struct Band {
@@ -73,6 +77,7 @@ private:
     Band m_ahead;
     QLineSeries* m_line;
     QLineSeries* m_forecast;
+    QLineSeries* m_goal;
     QLineSeries* m_otherLine;
     QLineSeries* m_otherForecast;
     QScatterSeries* m_otherDots;

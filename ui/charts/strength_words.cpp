@@ -90,6 +90,10 @@ QString chartWords(const StrengthView& view)
     if (!course.forecast.empty()) {
         parts << forecastWords(course.forecast.back(), view) + QLatin1Char('.');
     }
+    if (view.goal) {
+        const double kilograms = view.goal->load.kilograms();
+        parts << translated("Goal: %1.").arg(view.scale.text(kilograms, view.asOf));
+    }
     if (view.other) {
         parts << translated("Beside it: %1.").arg(view.otherName);
     }

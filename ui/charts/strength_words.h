@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/exercise/effort.h"
-#include "core/review/strength_course.h"
+#include "core/plan/strength_goal.h"
 #include "ui/charts/chart_scale.h"
 
 #include <QString>
@@ -18,6 +18,7 @@ struct StrengthView {
     QString name;                        // "Barbell bench press"
     std::optional<StrengthCourse> other; // a second exercise beside it
     QString otherName;
+    std::optional<StrengthGoal> goal;
     ChartScale scale;
     EffortScale effort = EffortScale::Reserve;
     Day asOf;

@@ -9,6 +9,7 @@
 #include "storage/gym_store.h"
 #include "storage/history_reader.h"
 #include "storage/library_store.h"
+#include "storage/session_store.h"
 #include "storage/set_store.h"
 #include "ui/change_notifier.h"
 #include "ui/pages/attendance_strip.h"
@@ -279,6 +280,14 @@ void MemberPage::showFacts(const Member& member)
     }
     if (const auto habit = hardSetHabit(m_history, m_workspace.clock.today())) {
         add(words(hardSetsPhrase(*habit)));
+    }
+    const Day today = m_workspace.clock.today();
+    const auto rated =
+        storage::SessionStore(m_workspace.logbook).rated({today - kHabitDays, today});
+    if (const auto own = rated.find(member.id); own != rated.end()) {
+        if (const auto habit = sessionLoadHabit(own->second, today)) {
+            add(words(sessionLoadPhrase(*habit)));
+        }
     }
     if (!member.note.empty()) {
         add(tr("Note: %1").arg(plain(member.note)));

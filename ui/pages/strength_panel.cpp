@@ -4,13 +4,17 @@
 
 #include "core/review/body_mass.h"
 #include "ui/charts/strength_chart.h"
+#include "ui/pages/goal_editor.h"
+#include "ui/perform.h"
 #include "ui/report/chart_saver.h"
 #include "ui/words.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QShortcut>
 #include <QStandardItemModel>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -37,7 +41,9 @@ StrengthPanel::StrengthPanel(Workspace& workspace, QWidget* parent)
     , m_beside(new QComboBox(this))
     , m_unit(new QComboBox(this))
     , m_saver(new ChartSaver(workspace, this))
+    , m_setGoal(new QToolButton(this))
     , m_words(new QLabel(this))
+    , m_goal(new GoalEditor(workspace, this))
     , m_chart(new StrengthChart(this))
 {
     setObjectName(QStringLiteral("memberStrengthPanel"));
@@ -53,7 +59,18 @@ StrengthPanel::StrengthPanel(Workspace& workspace, QWidget* parent)
     m_unit->addItem(tr("kg"), static_cast<int>(ChartUnit::Kilograms));
     m_unit->addItem(tr("lb"), static_cast<int>(ChartUnit::Pounds));
     m_unit->addItem(tr("per body mass"), static_cast<int>(ChartUnit::PerBodyMass));
+    m_setGoal->setObjectName(QStringLiteral("memberSetGoal"));
+    m_setGoal->setText(tr("Goal"));
+    m_setGoal->setToolTip(tr("What they work towards in this exercise (Ctrl+G)"));
     makeLayout();
+    auto* shortcut = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_G), this);
+    shortcut->setContext(Qt::WindowShortcut);
+    connect(shortcut, &QShortcut::activated, m_goal, &GoalEditor::open);
+    connect(m_setGoal, &QToolButton::clicked, m_goal, &GoalEditor::open);
+    connect(m_goal, &GoalEditor::changed, this, [this] {
+        showExercise();
+        m_exercise->setFocus(Qt::OtherFocusReason);
+    });
     connect(m_exercise, &QComboBox::currentIndexChanged, this, [this] {
         fillBeside();
         showExercise();
@@ -71,11 +88,13 @@ void StrengthPanel::makeLayout()
     choice->addWidget(m_exercise, 3);
     choice->addWidget(m_beside, 2);
     choice->addWidget(m_unit, 1);
+    choice->addWidget(m_setGoal);
     choice->addWidget(m_saver);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 4, 0, 0);
     layout->addLayout(choice);
     layout->addWidget(m_words);
+    layout->addWidget(m_goal);
     layout->addWidget(m_chart, 1);
 }
 
@@ -178,6 +197,24 @@ void StrengthPanel::focusChoice()
     m_exercise->setFocus(Qt::OtherFocusReason);
 }
 
+MassUnit StrengthPanel::usualUnit() const
+{
+    return static_cast<ChartUnit>(m_unit->currentData().toInt()) == ChartUnit::Pounds
+               ? MassUnit::Pound
+               : MassUnit::Kilogram;
+}
+
+QString StrengthPanel::goalWords(const StrengthReview& review) const
+{
+    const auto& goal = m_goal->goal();
+    if (!goal) {
+        return {};
+    }
+    const GoalOutlook outlook =
+        goalOutlook(*goal, review, m_chart->view().course.forecast, m_workspace.clock.today());
+    return QLatin1Char('\n') + words(phrases(*goal, outlook, review.trend));
+}
+
 void StrengthPanel::showWords(const StrengthReview* review)
 {
     if (review == nullptr) {
@@ -187,7 +224,7 @@ void StrengthPanel::showWords(const StrengthReview* review)
     }
     const QString trend = words(phrases(review->trend));
     m_words->setText(words(phrases(review->strength, m_workspace.clock.today())) +
-                     QLatin1Char('\n') + trend);
+                     QLatin1Char('\n') + trend + goalWords(*review));
     const QString lower = trend.isEmpty() ? trend : locale().toLower(trend.left(1)) + trend.mid(1);
     m_chart->setSummary(tr("%1: %2 %3").arg(labelOf(*review), lower, chartWords(m_chart->view())));
 }
@@ -208,12 +245,18 @@ void StrengthPanel::showExercise()
     if (review != nullptr) {
         view.course = strengthCourse(*m_history, *m_library, review->exercise, review->side, today);
         view.name = labelOf(*review);
+        perform(m_workspace.prompter, [&] {
+            m_goal->show(m_history->member.id, review->exercise, review->side, usualUnit());
+        });
+        view.goal = m_goal->goal();
         if (beside != nullptr && beside != review) {
             view.other =
                 strengthCourse(*m_history, *m_library, beside->exercise, beside->side, today);
             view.otherName = labelOf(*beside);
         }
     }
+    m_setGoal->setEnabled(review != nullptr);
+    m_goal->setVisible(review != nullptr && m_goal->isVisible());
     m_chart->show(std::move(view));
     showWords(review);
     m_saver->setSubject({m_chart->view().course.figure,

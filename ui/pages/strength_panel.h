@@ -10,14 +10,16 @@
 
 class QComboBox;
 class QLabel;
+class QToolButton;
 
 namespace levelbar::ui {
 
 class ChartSaver;
+class GoalEditor;
 class StrengthChart;
 
 // A person's strength in one exercise and side: in words and as a chart, beside a second one if
-// wanted, in kilograms, pounds or body masses.
+// wanted, in kilograms, pounds or body masses; with the goal, if there is one.
 class StrengthPanel : public QWidget {
     Q_OBJECT
 
@@ -43,6 +45,8 @@ private:
     void fillBeside();
     void showExercise();
     void showWords(const StrengthReview* review);
+    [[nodiscard]] QString goalWords(const StrengthReview& review) const;
+    [[nodiscard]] MassUnit usualUnit() const;
     [[nodiscard]] const StrengthReview* reviewAt(int row) const;
     [[nodiscard]] QString labelOf(const StrengthReview& review) const;
 
@@ -51,7 +55,9 @@ private:
     QComboBox* m_beside;
     QComboBox* m_unit;
     ChartSaver* m_saver;
+    QToolButton* m_setGoal;
     QLabel* m_words;
+    GoalEditor* m_goal;
     StrengthChart* m_chart;
     const MemberHistory* m_history = nullptr;
     const Library* m_library = nullptr;

@@ -3,6 +3,7 @@
 #include "ui/report/report_reader.h"
 
 #include "storage/exercise_detail_store.h"
+#include "storage/goal_store.h"
 #include "storage/gym_store.h"
 #include "storage/history_reader.h"
 #include "storage/ladder_store.h"
@@ -26,8 +27,13 @@ readPersonReport(const storage::Logbook& logbook, const ReviewedRoster& roster, 
     }
     const storage::GymStore gym(logbook);
     const Kit kit = gym.kit();
-    return personReport(
-        {*history, *review, roster.library, kit, gym.effortScale(), roster.review.asOf});
+    return personReport({*history,
+                         *review,
+                         roster.library,
+                         kit,
+                         gym.effortScale(),
+                         roster.review.asOf,
+                         storage::GoalStore(logbook).ofMember(member)});
 }
 
 std::optional<TakeAway>

@@ -3,8 +3,8 @@
 #include "ui/today/day_facts.h"
 
 #include "core/today/due_attention.h"
-#include "core/today/work_habit.h"
 #include "storage/answered_plans.h"
+#include "storage/session_store.h"
 #include "storage/today_store.h"
 
 namespace levelbar::ui {
@@ -18,6 +18,7 @@ constexpr int kAnsweredDays = 84; // enough for the last two days of an exercise
 DayFactsReader::DayFactsReader(const storage::Logbook& logbook, const Library& library, Day today)
     : m_library(library)
     , m_today(today)
+    , m_rated(storage::SessionStore(logbook).rated({today - kHabitDays, today}))
 {
     m_facts.clearedUntil = storage::TodayStore(logbook).clearances();
     for (AnsweredPlan& pair : storage::answeredPlans(logbook, today - kAnsweredDays, today)) {
@@ -32,7 +33,8 @@ void DayFactsReader::add(const MemberHistory& history)
             m_facts.reasons[history.member.id].push_back(std::move(*reason));
         }
     };
-    keep(loadJump(hardSetHabit(history, m_today), {}));
+    keep(loadJump(hardSetHabit(history, m_today),
+                  sessionLoadHabit(m_rated[history.member.id], m_today)));
     keep(retestDue(history, m_library, m_today));
     keep(targetMissed(m_answered[history.member.id], m_library, m_today));
 }

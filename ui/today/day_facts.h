@@ -4,6 +4,7 @@
 
 #include "core/plan/answered_plan.h"
 #include "core/today/today_list.h"
+#include "core/today/work_habit.h"
 #include "storage/logbook.h"
 
 #include <map>
@@ -31,6 +32,7 @@ private:
     Day m_today;
     DayFacts m_facts;
     std::map<MemberId, std::vector<AnsweredPlan>> m_answered;
+    std::map<MemberId, std::vector<RatedSession>> m_rated;
 };
 
 } // namespace levelbar::ui
