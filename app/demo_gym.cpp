@@ -5,7 +5,10 @@
 #include "resources/embedded.h"
 #include "storage/bulk_write.h"
 #include "storage/class_store.h"
+#include "storage/goal_store.h"
 #include "storage/incident_store.h"
+#include "storage/library_store.h"
+#include "storage/member_store.h"
 #include "storage/station_store.h"
 #include "storage/timetable_store.h"
 
@@ -65,6 +68,37 @@ void addWeek(storage::WriteScope& scope)
     }
 }
 
+// What two of its people work towards.
+void addGoals(storage::WriteScope& scope)
+{
+    struct DemoGoal {
+        std::string_view code;
+        std::string_view exercise;
+        Side side;
+        double kilograms;
+        CivilDate by;
+    };
+
+    constexpr CivilDate kAgreed{2026, 10, 1};
+    constexpr std::array<DemoGoal, 3> kGoals = {
+        {{"M018", "Single-arm dumbbell bench press", Side::Left, 28.0, {2026, 12, 31}},
+         {"M018", "Single-arm dumbbell bench press", Side::Right, 28.0, {2026, 12, 31}},
+         {"M001", "Barbell bench press", Side::Both, 75.0, {2027, 3, 1}}}};
+    for (const DemoGoal& goal : kGoals) {
+        const auto member = storage::MemberStore(scope.logbook()).find(goal.code);
+        const auto exercise = storage::LibraryStore(scope.logbook()).findExercise(goal.exercise);
+        if (member && exercise) {
+            storage::GoalStore::put(scope,
+                                    member->id,
+                                    {exercise->id,
+                                     goal.side,
+                                     Mass::ofKilograms(goal.kilograms),
+                                     *dayOf(goal.by),
+                                     *dayOf(kAgreed)});
+        }
+    }
+}
+
 } // namespace
 
 storage::ImportReport addDemoGym(storage::Logbook& logbook, Moment now)
@@ -78,6 +112,7 @@ storage::ImportReport addDemoGym(storage::Logbook& logbook, Moment now)
         storage::BulkWrite write(logbook, "demo gym", now);
         addStations(write);
         addWeek(write);
+        addGoals(write);
         storage::IncidentStore::setEmergencyCard(
             write,
             {"Mill Lane 4, yard door, first floor (an invented address)",

@@ -62,6 +62,37 @@ bool saveEmergency(ui::MainWindow& window, const QString& folder, const QString&
     return isDone;
 }
 
+// A form that a button opens.
+struct Form {
+    ui::MainWindow::Page page = ui::MainWindow::Today;
+    const char* button = "";
+    const char* form = "";
+    const char* leave = ""; // closes one that is no window of its own
+    const char* name = "";
+};
+
+constexpr std::array<Form, 3> kForms = {
+    {{ui::MainWindow::Plan, "planCompany", "companyEditor", "", "who-with-whom"},
+     {ui::MainWindow::Person, "memberChange", "personEditor", "", "person-form"},
+     {ui::MainWindow::Exercises, "exerciseEditLadder", "ladderEditor", "ladderCancel", "ladder"}}};
+
+bool saveForm(ui::MainWindow& window, const Form& form, const QString& folder, const QString& theme)
+{
+    window.goTo(form.page);
+    settle(window);
+    window.findChild<QPushButton*>(QLatin1String(form.button))->click();
+    auto* shown = window.findChild<QWidget*>(QLatin1String(form.form));
+    settle(window);
+    const QString name = QStringLiteral("%1-%2.png").arg(QLatin1String(form.name), theme);
+    const bool isDone = save(*shown, QDir(folder).filePath(name));
+    if (shown->isWindow()) {
+        shown->close();
+    } else {
+        window.findChild<QPushButton*>(QLatin1String(form.leave))->click();
+    }
+    return isDone;
+}
+
 // The person most in need of a look makes the best picture.
 MemberId somebody(const Review& review)
 {
@@ -140,6 +171,9 @@ bool writeScreenshots(QApplication& application, ui::MainWindow& window, const Q
             }
         }
         isDone = saveEmergency(window, folder, themeName) && isDone;
+        for (const Form& form : kForms) {
+            isDone = saveForm(window, form, folder, themeName) && isDone;
+        }
     }
     return isDone;
 }

@@ -27,10 +27,16 @@ const Station* placeFor(const ClassFloor& floor)
         people[cell.station].insert(cell.planned.member);
     }
     const Station* best = nullptr;
-    for (const Station& one : floor.stations) {
-        const bool isFewer =
-            best == nullptr || people[one.number].size() < people[best->number].size();
-        best = one.isThere && one.kind != StationKind::Rack && isFewer ? &one : best;
+    for (const bool isRack : {false, true}) {
+        for (const Station& one : floor.stations) {
+            const bool isFewer =
+                best == nullptr || people[one.number].size() < people[best->number].size();
+            const bool isOfKind = (one.kind == StationKind::Rack) == isRack;
+            best = one.isThere && isOfKind && isFewer ? &one : best;
+        }
+        if (best != nullptr) {
+            break; // beside a rack only where there is nothing else
+        }
     }
     return best;
 }

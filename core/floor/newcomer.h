@@ -10,8 +10,9 @@ namespace levelbar {
 
 // Somebody who comes for the first time and has not agreed to be written down: a bib, no name.
 // They get body-weight and light dumbbell work of the patterns the class does, at the bench or open
-// place with fewest people, from the round of the keys on, and are said to be not screened. Their
-// member id is -bib until a person is made of them. RepeatedBib; NoStation (nowhere to stand).
+// place with fewest people (beside a rack where there is nothing else), from the round of the keys
+// on, and are said to be not screened. Their member id is -bib until a person is made of them.
+// RepeatedBib; NoStation (nowhere to stand).
 [[nodiscard]] Result<FloorChange>
 addNewcomer(const ClassFloor& floor, const FloorBook& book, int bib);
 

@@ -9,7 +9,7 @@ namespace levelbar {
 namespace {
 
 constexpr int kLongestMark = 60;
-constexpr int kLongestNote = 200;
+constexpr int kLongestSetupNote = 200;
 
 std::optional<Fault> faultOf(const std::optional<int>& value, int least, int most)
 {
@@ -37,7 +37,7 @@ Result<SetupCard> checkSetupCard(SetupCard card)
                               faultOf(card.benchAngle, kSteepestDecline, kUpright),
                               faultOf(card.gripMark, kLongestMark),
                               faultOf(card.footPosition, kLongestMark),
-                              faultOf(card.note, kLongestNote)}) {
+                              faultOf(card.note, kLongestSetupNote)}) {
         if (fault) {
             return tl::unexpected(*fault);
         }

@@ -2,8 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/member/member.h"
 
+#include "core/base/number.h"
 #include "core/base/utf8.h"
 #include "core/base/words.h"
+
+#include <algorithm>
 
 namespace levelbar {
 
@@ -93,6 +96,57 @@ Result<Experience> parseExperience(std::string_view text)
 Result<Goal> parseGoal(std::string_view text)
 {
     return parseWord(kGoals, text);
+}
+
+Result<int> parseStature(std::string_view centimetres)
+{
+    constexpr std::int64_t kShortest = 5000; // tenths of a millimetre
+    constexpr std::int64_t kTallest = 26'000;
+    return parseDecimal(centimetres, 2, kShortest, kTallest).map([](std::int64_t tenths) {
+        return static_cast<int>(tenths);
+    });
+}
+
+Result<Mass> parseBodyMass(std::string_view kilograms)
+{
+    constexpr std::int64_t kLightest = 2'000; // grams
+    constexpr std::int64_t kHeaviest = 500'000;
+    return parseDecimal(kilograms, 3, kLightest, kHeaviest).map([](std::int64_t grams) {
+        return Mass::ofThousandths(grams, MassUnit::Kilogram);
+    });
+}
+
+Result<Side> parseDominantSide(std::string_view text)
+{
+    auto side = parseSide(text);
+    if (!side || *side == Side::Both) {
+        return refuse(FaultCode::NotOneOf, {excerpt(text), "left, right"});
+    }
+    return side;
+}
+
+std::string proposeMemberCode(std::span<const std::string> codes)
+{
+    constexpr std::size_t kMostDigits = 9;
+    long long largest = 0;
+    std::string before;
+    std::size_t width = 1;
+    for (const std::string& code : codes) {
+        std::size_t digits = 0;
+        while (digits < std::min(code.size(), kMostDigits) &&
+               code[code.size() - 1 - digits] >= '0' && code[code.size() - 1 - digits] <= '9') {
+            ++digits;
+        }
+        const std::string number = code.substr(code.size() - digits);
+        if (digits > 0 && std::stoll(number) >= largest) {
+            largest = std::stoll(number);
+            before = code.substr(0, code.size() - digits);
+            width = digits;
+        }
+    }
+    std::string next = std::to_string(largest + 1);
+    next.insert(0, width > next.size() ? width - next.size() : 0, '0');
+    return before + next;
 }
 
 } // namespace levelbar

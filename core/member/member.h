@@ -8,6 +8,7 @@
 #include "core/base/side.h"
 
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 
@@ -55,5 +56,19 @@ struct Member {
 [[nodiscard]] Result<Sex> parseSex(std::string_view text);
 [[nodiscard]] Result<Experience> parseExperience(std::string_view text);
 [[nodiscard]] Result<Goal> parseGoal(std::string_view text);
+
+inline constexpr int kLongestMemberText = 200; // code points of a name or group
+inline constexpr int kLongestNote = 10'000;
+
+// As typed, with a point as decimal mark. Stature: 50 to 260 cm, at most two decimals, in tenths
+// of a millimetre. Body mass: 2 to 500 kg, at most three decimals. A dominant side is left or
+// right.
+[[nodiscard]] Result<int> parseStature(std::string_view centimetres);
+[[nodiscard]] Result<Mass> parseBodyMass(std::string_view kilograms);
+[[nodiscard]] Result<Side> parseDominantSide(std::string_view text);
+
+// The id that comes next: the largest number that one of them ends with, and one more, with what
+// stands before it and as many digits ("M048": "M049"). "1" where none ends with a number.
+[[nodiscard]] std::string proposeMemberCode(std::span<const std::string> codes);
 
 } // namespace levelbar

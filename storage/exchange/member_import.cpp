@@ -26,22 +26,6 @@ constexpr std::array<std::string_view, 12> kMemberColumns = {"member_id",
                                                              "note"};
 constexpr std::array<std::string_view, 1> kMemberNeeded = {"member_id"};
 
-constexpr int kLongestMemberText = 200;
-constexpr int kLongestNote = 10000;
-constexpr std::int64_t kShortest = 5000; // tenths of a millimetre: 50 cm
-constexpr std::int64_t kTallest = 26000;
-constexpr std::int64_t kLightestThousandths = 2000;
-constexpr std::int64_t kHeaviestThousandths = 500000;
-
-Result<Side> parseDominant(std::string_view text)
-{
-    auto side = parseSide(text);
-    if (!side || *side == Side::Both) {
-        return refuse(FaultCode::NotOneOf, {excerpt(text), "left, right"});
-    }
-    return side;
-}
-
 std::vector<std::string> parted(std::string_view text)
 {
     std::vector<std::string> parts;
@@ -195,18 +179,9 @@ private:
         takeText("name", member.name, isStored, &checkName, kLongestMemberText);
         takeCell("sex", member.sex, isStored, &parseSex);
         takeCell("birth_date", member.birthDate, isStored, &parseDay);
-        takeCell("height_cm", member.statureTenthMillimetres, isStored, [](std::string_view text) {
-            return parseDecimal(text, 2, kShortest, kTallest).map([](std::int64_t hundredths) {
-                return static_cast<int>(hundredths);
-            });
-        });
-        takeCell("body_mass_kg", member.intakeMass, isStored, [](std::string_view text) {
-            return parseDecimal(text, 3, kLightestThousandths, kHeaviestThousandths)
-                .map([](std::int64_t thousandths) {
-                    return Mass::ofThousandths(thousandths, MassUnit::Kilogram);
-                });
-        });
-        takeCell("dominant_side", member.dominantSide, isStored, &parseDominant);
+        takeCell("height_cm", member.statureTenthMillimetres, isStored, &parseStature);
+        takeCell("body_mass_kg", member.intakeMass, isStored, &parseBodyMass);
+        takeCell("dominant_side", member.dominantSide, isStored, &parseDominantSide);
         takeCell("level", member.experience, isStored, &parseExperience);
         takeCell("goal", member.goal, isStored, &parseGoal);
         takeText("group", member.group, isStored, &checkName, kLongestMemberText);

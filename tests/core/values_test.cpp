@@ -134,6 +134,30 @@ TEST(MemberCodeTest, TakesAnyScriptAndNoControls)
     EXPECT_FALSE(checkMemberCode(std::string(65, 'x')));
 }
 
+TEST(MemberTest, TheNextIdFollowsTheLargest)
+{
+    const auto next = [](const std::vector<std::string>& codes) {
+        return proposeMemberCode(codes);
+    };
+    EXPECT_EQ(next({}), "1");
+    EXPECT_EQ(next({"M007", "M048", "M012"}), "M049");
+    EXPECT_EQ(next({"M099"}), "M100");
+    EXPECT_EQ(next({"Ann", "Bo"}), "1");
+    EXPECT_EQ(next({"99999999999999999999"}),
+              "99999999999"
+              "1000000000")
+        << "no number overflows";
+}
+
+TEST(MemberTest, StatureAndMassAreReadWithinBounds)
+{
+    EXPECT_EQ(parseStature("171.5").value(), 17150);
+    EXPECT_EQ(parseStature("49.9").error().code, FaultCode::OutOfRange);
+    EXPECT_EQ(parseBodyMass("72.4").value(), Mass::ofKilograms(72.4));
+    EXPECT_EQ(parseBodyMass("1").error().code, FaultCode::OutOfRange);
+    EXPECT_EQ(parseDominantSide("both").error().code, FaultCode::NotOneOf);
+}
+
 TEST(CellTest, ReadsWhatAnInstructorKeys)
 {
     EXPECT_TRUE(parseCell("")->asPlanned);

@@ -246,6 +246,39 @@ TEST_F(FloorPadTest, AfterAnInterruptionEverybodyStandsWhereTheyStood)
     EXPECT_TRUE(stored()[1].performed.isAtLeast) << "Mara's day is still an easy one";
 }
 
+TEST_F(FloorPadTest, SomebodyNewIsStoredWithoutANameAndLiftsNoBar)
+{
+    type("n23\n");
+    EXPECT_NE(said().find("23 is new, not screened"), std::string::npos) << said();
+    type("000\n/23\n8\n");
+    ASSERT_EQ(stored().size(), 1U);
+    const DoneSet set = stored()[0];
+    const auto member = storage::MemberStore(*m_logbook).byId(set.member);
+    ASSERT_TRUE(member);
+    EXPECT_EQ(member->name, "");
+    EXPECT_EQ(member->code, "Not screened 2026-11-25, bib 23");
+    const Exercise lifted = *storage::LibraryStore(*m_logbook).all().exercise(set.exercise);
+    EXPECT_TRUE(lifted.implement == Implement::BodyWeight ||
+                lifted.implement == Implement::Dumbbell)
+        << lifted.name;
+    reopen();
+    pad = m_page->findChild<PadLine*>(QStringLiteral("padLine"));
+    pad->setFocus();
+    type("/23\n7\n");
+    ASSERT_EQ(stored().size(), 2U) << "the bib is theirs after an interruption";
+    EXPECT_EQ(stored()[1].member, set.member);
+}
+
+TEST_F(FloorPadTest, SomebodyNewWhoSaysYesWaitsAndIsTakenBackInOneKey)
+{
+    type("n23\n010\n/23\n\n");
+    EXPECT_EQ(stored().size(), 0U) << "speak with them first";
+    type("\x1b//");
+    type("//");
+    EXPECT_FALSE(storage::MemberStore(*m_logbook).find("Not screened 2026-11-25, bib 23"));
+    EXPECT_EQ(grid->model()->rowCount(), 2);
+}
+
 TEST_F(FloorPadTest, AnEasyDaysDroppedSetStaysDroppedAfterAnInterruption)
 {
     type("/2\ne\n");

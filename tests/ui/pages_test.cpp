@@ -9,6 +9,7 @@
 #include "ui/charts/sides_chart.h"
 #include "ui/charts/strength_chart.h"
 #include "ui/pages/member_page.h"
+#include "ui/pages/person_editor.h"
 #include "ui/pages/roster_model.h"
 #include "ui/pages/roster_page.h"
 #include "ui/pages/sets_model.h"
@@ -22,6 +23,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QPushButton>
 #include <QSignalSpy>
 #include <QSpinBox>
 #include <QTableView>
@@ -71,6 +73,58 @@ protected:
     Workspace workspace{logbook, notifier, {[] { return kNow; }, [] { return kToday; }}, prompter};
     BackgroundReview review{logbook, notifier, workspace.clock};
 };
+
+TEST_F(PagesTest, APersonIsAddedByKeyboardWithTheirClassAndChangedLater)
+{
+    RosterPage page(workspace, review);
+    page.show();
+    page.activateWindow(); // a shortcut is of the active window
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&page));
+    QSignalSpy opened(&page, &RosterPage::opened);
+    QTest::keyClick(
+        page.findChild<QTableView*>(QStringLiteral("rosterTable")), Qt::Key_N, Qt::ControlModifier);
+    auto* editor = page.findChild<PersonEditor*>(QStringLiteral("personEditor"));
+    ASSERT_NE(editor, nullptr);
+    const auto edit = [&](const char* name) {
+        return editor->findChild<QLineEdit*>(QLatin1String(name));
+    };
+    EXPECT_EQ(edit("personCode")->text(), QStringLiteral("M4"));
+    QTest::keyClicks(edit("personName"), QStringLiteral("Cleo Marsh"));
+    QTest::keyClicks(edit("personStature"), QStringLiteral("17"));
+    auto* classes = editor->findChild<QListWidget*>(QStringLiteral("personClasses"));
+    ASSERT_EQ(classes->count(), 1);
+    QTest::keyClick(classes, Qt::Key_Space);
+    QTest::keyClick(edit("personName"), Qt::Key_Return, Qt::ControlModifier);
+    auto* refusal = editor->findChild<QLabel*>(QStringLiteral("personRefusal"));
+    EXPECT_TRUE(refusal->text().startsWith(QStringLiteral("Not kept. Tall, cm: ")))
+        << refusal->text().toStdString();
+    edit("personStature")->setText(QStringLiteral("171,5"));
+    QTest::keyClick(edit("personName"), Qt::Key_Return, Qt::ControlModifier);
+    ASSERT_EQ(opened.count(), 1);
+    const auto stored = storage::MemberStore(logbook).find("M4");
+    ASSERT_TRUE(stored);
+    EXPECT_EQ(stored->name, "Cleo Marsh");
+    EXPECT_EQ(stored->statureTenthMillimetres, 17150);
+    EXPECT_FALSE(stored->sex) << "what was not said stays empty";
+    EXPECT_EQ(storage::ClassStore(logbook).classesOf(stored->id).size(), 1U);
+
+    MemberPage person(workspace, review);
+    person.open(stored->id);
+    QTest::mouseClick(person.findChild<QPushButton*>(QStringLiteral("memberChange")),
+                      Qt::LeftButton);
+    auto* change = person.findChild<PersonEditor*>(QStringLiteral("personEditor"));
+    change->findChild<QLineEdit*>(QStringLiteral("personCode"))->setText(QStringLiteral("M1"));
+    auto* keep = change->findChild<QPushButton*>(QStringLiteral("personKeep"));
+    QTest::mouseClick(keep, Qt::LeftButton);
+    EXPECT_EQ(change->findChild<QLabel*>(QStringLiteral("personRefusal"))->text(),
+              QStringLiteral("Not kept. The id M1 is taken already."));
+    change->findChild<QLineEdit*>(QStringLiteral("personCode"))->setText(QStringLiteral("M4"));
+    change->findChild<QComboBox*>(QStringLiteral("personExperience"))->setCurrentIndex(1);
+    QTest::mouseClick(keep, Qt::LeftButton);
+    EXPECT_EQ(storage::MemberStore(logbook).byId(stored->id)->experience, Experience::Novice);
+    EXPECT_EQ(storage::MemberStore(logbook).byId(stored->id)->statureTenthMillimetres, 17150);
+    EXPECT_EQ(storage::ClassStore(logbook).classesOf(stored->id).size(), 1U);
+}
 
 TEST_F(PagesTest, TheRosterModelIsSound)
 {

@@ -4,6 +4,7 @@
 #include "tests/support/logbook_fixture.h"
 #include "tests/support/scripted_prompter.h"
 #include "ui/main_window.h"
+#include "ui/theme.h"
 
 #include <QAbstractButton>
 #include <QLabel>
@@ -64,6 +65,7 @@ TEST_F(WindowTest, PagesAreReachedByKey)
 TEST_F(WindowTest, FitsASmallScreen)
 {
     storage::Logbook logbook = storage::Logbook::inMemory(kNow);
+    applyTheme(*qApp, ThemeChoice::Light); // its edges are wider than a bare style's
     Workspace workspace = workspaceOf(logbook);
     MainWindow window(workspace);
     window.show();

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/floor_batch.h"
 
+#include "storage/class_store.h"
+#include "storage/member_store.h"
 #include "storage/set_store.h"
 #include "storage/spot_store.h"
 #include "ui/floor/floor_writer.h"
@@ -16,6 +18,9 @@ namespace {
 
 ActionKind kindOf(const FloorBatch& batch)
 {
+    if (batch.newcomer) {
+        return ActionKind::AddMember;
+    }
     if (!batch.added.empty()) {
         return ActionKind::LogSet;
     }
@@ -57,8 +62,34 @@ void FloorWriter::putSpots(Action& action, MeetingId meeting) const
     }
 }
 
-void FloorWriter::write(const FloorBatch& batch, Day day)
+// A person of their own, with an id that says what they are until a name is agreed to.
+MemberId FloorWriter::addNewcomer(Action& action, const NewcomerPlan& newcomer, Day day)
 {
+    const storage::MemberStore members(m_workspace.logbook);
+    Member member;
+    const std::string code =
+        "Not screened " + isoText(day) + ", bib " + std::to_string(newcomer.spot.bib);
+    member.code = code;
+    for (int again = 2; members.find(member.code); ++again) {
+        member.code = code + " (" + std::to_string(again) + ")";
+    }
+    member.experience = Experience::Novice;
+    const MemberId id = storage::MemberStore::add(action, member);
+    storage::ClassStore::setAttendance(action, newcomer.meeting, {id, false, true});
+    storage::FloorSpot spot = newcomer.spot;
+    spot.said.member = id;
+    storage::SpotStore::put(action, newcomer.meeting, spot);
+    std::vector<PlannedSet> sets = newcomer.sets;
+    for (PlannedSet& set : sets) {
+        set.member = id;
+    }
+    planNow(action, std::move(sets), day);
+    return id;
+}
+
+std::optional<MemberId> FloorWriter::write(const FloorBatch& batch, Day day)
+{
+    std::optional<MemberId> newcomer;
     Action action(m_workspace.logbook, kindOf(batch), m_workspace.clock.now());
     for (const NewSet& added : batch.added) {
         addSet(action, added, day);
@@ -72,12 +103,16 @@ void FloorWriter::write(const FloorBatch& batch, Day day)
         }
     }
     planNow(action, batch.replanned, day);
+    if (batch.newcomer) {
+        newcomer = addNewcomer(action, *batch.newcomer, day);
+    }
     if (batch.saidIn) {
         putSpots(action, *batch.saidIn);
     } else if (!batch.added.empty()) {
         putSpots(action, batch.added.front().planned.meeting);
     }
     finish(action);
+    return newcomer;
 }
 
 } // namespace levelbar::ui

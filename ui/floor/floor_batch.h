@@ -6,6 +6,7 @@
 #include "core/exercise/done_set.h"
 #include "core/plan/class_plan.h"
 #include "core/sides/side_records.h"
+#include "storage/spot_store.h"
 
 #include <optional>
 #include <vector>
@@ -20,16 +21,24 @@ struct NewSet {
     std::optional<SidePrescription> prescription;
 };
 
+// Somebody new, whom no name is written of: see addNewcomer.
+struct NewcomerPlan {
+    MeetingId meeting;
+    storage::FloorSpot spot;      // whose person is not stored yet
+    std::vector<PlannedSet> sets; // likewise
+};
+
 // What one entry of the pad changes in the logbook: one action.
 struct FloorBatch {
     std::vector<NewSet> added;
     std::vector<DoneSet> corrected;
     std::vector<PlannedSet> replanned; // each takes the place of the one with its id
     std::optional<MeetingId> saidIn;   // something was said of a person of this hour
+    std::optional<NewcomerPlan> newcomer;
 
     [[nodiscard]] bool isEmpty() const
     {
-        return added.empty() && corrected.empty() && replanned.empty() && !saidIn;
+        return added.empty() && corrected.empty() && replanned.empty() && !saidIn && !newcomer;
     }
 };
 

@@ -111,10 +111,8 @@ void FloorPad::take(FloorSheet& sheet, const FloorReference& reference)
     const auto [place, isNew] = m_hours.try_emplace({sheet.groupClass, sheet.day});
     m_hour = &place->second;
     m_hour->stored = storedSpots(sheet);
-    if (isNew) {
-        for (const auto& [member, spot] : m_hour->stored) {
-            m_hour->places[member] = {spot.bib, spot.rack, spot.turn};
-        }
+    for (const auto& [member, spot] : m_hour->stored) {
+        m_hour->places.try_emplace(member, FloorPlace{spot.bib, spot.rack, spot.turn});
     }
     m_hour->places = placesOf(sheet, reference, m_racks, m_hour->places, settingsFor(sheet));
     readBookFor(sheet, reference);
@@ -236,12 +234,6 @@ void FloorPad::press(const PadKey& key)
         Q_EMIT typedChanged();
         return;
     }
-    const auto command = parsePadEntry(pad().typed, book().scale);
-    if (key.kind == PadKey::Kind::Enter && command && command->verb == PadVerb::Newcomer) {
-        // The logbook has no sets without a person.
-        Q_EMIT refused(tr("Add somebody new under People first, then mark that they came."));
-        return;
-    }
     obey(levelbar::press(pad(), book(), key, {m_workspace.clock.now(), minute()}));
 }
 
@@ -284,8 +276,11 @@ bool FloorPad::store(const NumberPad& after, const FloorBatch& batch)
     m_hour->marks.push_back({});
     const auto failure = failureOf([&] {
         if (!batch.isEmpty()) {
-            m_writer.write(batch, m_model.sheet().day);
+            const auto newcomer = m_writer.write(batch, m_model.sheet().day);
             m_hour->marks.back().own = newestAction();
+            if (newcomer && m_hour->pad.question) {
+                m_hour->pad.question->member = *newcomer; // whom the questions are about
+            }
         }
         m_hour->marks.back().newest = newestAction();
     });
@@ -384,6 +379,27 @@ NewSet FloorPad::newSet(const PadCell& cell) const
     return added;
 }
 
+std::optional<NewcomerPlan> FloorPad::newcomerPlan(const ClassFloor& after,
+                                                   const FloorPerson& who) const
+{
+    if (!m_model.sheet().meeting) {
+        return std::nullopt;
+    }
+    const FloorPlace place = placeNow(after, who);
+    NewcomerPlan plan;
+    plan.meeting = m_model.sheet().meeting->id;
+    plan.spot.bib = who.bib;
+    plan.spot.rack = place.rack;
+    plan.spot.turn = place.turn;
+    for (const PadCell& cell : after.cells) {
+        if (cell.planned.member == who.member) {
+            plan.sets.push_back(cell.planned);
+            plan.sets.back().meeting = plan.meeting;
+        }
+    }
+    return plan;
+}
+
 FloorBatch FloorPad::batchOf(const ClassFloor& before, const ClassFloor& after) const
 {
     FloorBatch batch;
@@ -411,6 +427,10 @@ FloorBatch FloorPad::batchOf(const ClassFloor& before, const ClassFloor& after) 
     }
     for (const FloorPerson& who : after.people) {
         const FloorPerson* was = person(before, who.member);
+        if (was == nullptr && who.member.value < 0) {
+            batch.newcomer = newcomerPlan(after, who);
+            continue;
+        }
         const bool isSaid = was == nullptr || was->minutesLate != who.minutesLate ||
                             was->leftMinute != who.leftMinute || was->easyAt != who.easyAt;
         if (isSaid && m_model.sheet().meeting) {

@@ -85,8 +85,8 @@ public:
     // Gives planned sets of one meeting that are not done yet another load.
     void changeLoad(std::vector<PlannedSet> planned, const Mass& load, Day day);
 
-    // All of it, or nothing.
-    void write(const FloorBatch& batch, Day day);
+    // All of it, or nothing. Somebody new, when there was one.
+    std::optional<MemberId> write(const FloorBatch& batch, Day day);
 
     // Nothing when there is nothing to take back.
     std::optional<TakenBack> takeBackLast();
@@ -98,6 +98,7 @@ private:
     [[nodiscard]] DoneSet signedNow(DoneSet set) const;
     DoneSet replace(const DoneSet& set);
     void addSet(storage::Action& action, const NewSet& added, Day day);
+    MemberId addNewcomer(storage::Action& action, const NewcomerPlan& newcomer, Day day);
     void putSpots(storage::Action& action, MeetingId meeting) const;
     static void
     putPrescription(storage::Action& action, MemberId member, const SidePrescription& prescription);

@@ -14,6 +14,7 @@
 #include "ui/change_notifier.h"
 #include "ui/pages/attendance_strip.h"
 #include "ui/pages/member_sides_panel.h"
+#include "ui/pages/person_editor.h"
 #include "ui/pages/push_up_panel.h"
 #include "ui/pages/sets_panel.h"
 #include "ui/pages/setup_card_panel.h"
@@ -120,6 +121,12 @@ QWidget* MemberPage::makeFacts()
     auto* shortcut = new QShortcut(QKeySequence::Print, this);
     shortcut->setContext(Qt::WidgetWithChildrenShortcut);
     connect(shortcut, &QShortcut::activated, this, wantPrint);
+    auto* change = new QPushButton(tr("Change details (F2)"), this);
+    change->setObjectName(QStringLiteral("memberChange"));
+    connect(change, &QPushButton::clicked, this, &MemberPage::changePerson);
+    auto* changeKey = new QShortcut(Qt::Key_F2, this);
+    changeKey->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(changeKey, &QShortcut::activated, this, &MemberPage::changePerson);
     auto* ways = new QHBoxLayout;
     ways->addWidget(m_back);
     ways->addWidget(print);
@@ -128,6 +135,7 @@ QWidget* MemberPage::makeFacts()
     facts->addLayout(ways);
     facts->addWidget(m_name);
     facts->addWidget(m_facts);
+    facts->addWidget(change, 0, Qt::AlignLeft);
     facts->addWidget(heading(tr("Seen in twelve weeks"), this));
     facts->addWidget(m_attendance);
     facts->addWidget(heading(tr("Look at"), this));
@@ -317,6 +325,15 @@ void MemberPage::showSides(const MemberReview* review)
     if (review->sides.empty()) {
         m_sides->addItem(tr("Not measured on both sides on one day yet."));
     }
+}
+
+void MemberPage::changePerson()
+{
+    if (m_editor == nullptr) {
+        m_editor = new PersonEditor(m_workspace, this);
+        connect(m_editor, &PersonEditor::kept, this, &MemberPage::refresh);
+    }
+    perform(m_workspace.prompter, [this] { m_editor->start(m_member); });
 }
 
 void MemberPage::keyPressEvent(QKeyEvent* event)

@@ -16,6 +16,7 @@ namespace levelbar::ui {
 
 class AttendanceStrip;
 class MemberSidesPanel;
+class PersonEditor;
 class PushUpPanel;
 class SetsPanel;
 class SetupCardPanel;
@@ -52,6 +53,7 @@ private:
     void makeLayout();
     [[nodiscard]] QWidget* makeFacts();
     void makePictures();
+    void changePerson();
     void refresh();
     void showFacts(const Member& member);
     void showSides(const MemberReview* review);
@@ -76,6 +78,7 @@ private:
     TargetCard* m_target;
     SetupCardPanel* m_setup;
     PushUpPanel* m_pushUps;
+    PersonEditor* m_editor = nullptr; // once it was wanted
 };
 
 } // namespace levelbar::ui

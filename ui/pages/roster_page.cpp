@@ -3,6 +3,7 @@
 #include "ui/pages/roster_page.h"
 
 #include "storage/class_store.h"
+#include "ui/pages/person_editor.h"
 #include "ui/pages/roster_delegate.h"
 #include "ui/pages/roster_model.h"
 #include "ui/pages/words_filter.h"
@@ -14,6 +15,8 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
+#include <QShortcut>
 #include <QSortFilterProxyModel>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -80,9 +83,16 @@ RosterPage::RosterPage(Workspace& workspace, BackgroundReview& review, QWidget* 
     m_table->sortByColumn(RosterModel::Flags, Qt::DescendingOrder);
     m_table->installEventFilter(this);
 
+    auto* add = new QPushButton(tr("New person (Ctrl+N)"), this);
+    add->setObjectName(QStringLiteral("rosterNew"));
+    connect(add, &QPushButton::clicked, this, &RosterPage::addPerson);
+    auto* shortcut = new QShortcut(QKeySequence::New, this);
+    shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(shortcut, &QShortcut::activated, this, &RosterPage::addPerson);
     auto* top = new QHBoxLayout;
     top->addWidget(m_filter, 1);
     top->addWidget(m_count);
+    top->addWidget(add);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(16, 14, 16, 10);
     layout->addLayout(top);
@@ -122,6 +132,15 @@ void RosterPage::countShown()
     m_count->setText(shown == all
                          ? tr("%n people", nullptr, all)
                          : tr("%1 of %n people", nullptr, all).arg(locale().toString(shown)));
+}
+
+void RosterPage::addPerson()
+{
+    if (m_editor == nullptr) {
+        m_editor = new PersonEditor(m_workspace, this);
+        connect(m_editor, &PersonEditor::kept, this, &RosterPage::opened);
+    }
+    perform(m_workspace.prompter, [this] { m_editor->startNew(); });
 }
 
 void RosterPage::openCurrent()

@@ -14,6 +14,8 @@ class QTableView;
 
 namespace levelbar::ui {
 
+class PersonEditor;
+
 class RosterModel;
 
 // People: one row each, filtered as you type.
@@ -34,6 +36,7 @@ protected:
 private:
     void take(const ReviewedRosterPointer& roster);
     void openCurrent();
+    void addPerson();
     void countShown();
 
     Workspace& m_workspace;
@@ -42,6 +45,7 @@ private:
     QLineEdit* m_filter;
     QLabel* m_count;
     QTableView* m_table;
+    PersonEditor* m_editor = nullptr; // once it was wanted
 };
 
 } // namespace levelbar::ui

@@ -81,9 +81,9 @@ StrengthPanel::StrengthPanel(Workspace& workspace, QWidget* parent)
 
 void StrengthPanel::makeLayout()
 {
-    letShrink(*m_exercise, 16);
-    letShrink(*m_beside, 12);
-    letShrink(*m_unit, 6);
+    letShrink(*m_exercise, 12);
+    letShrink(*m_beside, 8);
+    letShrink(*m_unit, 5);
     auto* choice = new QHBoxLayout;
     choice->addWidget(m_exercise, 3);
     choice->addWidget(m_beside, 2);
