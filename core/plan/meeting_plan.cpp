@@ -214,39 +214,50 @@ private:
         return kFirstOwnStation + static_cast<int>(person);
     }
 
-    // Halves are at the racks one after the other, so that a half's plates clash only within it;
-    // the second half's rounds come after all others.
     void findWants()
     {
-        const std::size_t people = m_question.people.size();
         for (std::size_t item = 0; item < m_question.items.size(); ++item) {
-            const PlanItem& of = m_question.items[item];
-            const bool isHalved = blockOf(m_question.blocks, of.block).halves == 2;
-            for (std::size_t person = 0; person < people; ++person) {
-                const auto load = targetAt(item, person).load();
-                if (!load) {
-                    continue;
-                }
-                const bool isSecond = isHalved && person >= (people + 1) / 2;
-                const auto round = item + 1 + (isSecond ? m_question.items.size() : std::size_t{0});
-                m_answer.wants.push_back({m_question.people[person].member.id,
-                                          stationOf(item, person),
-                                          static_cast<int>(round),
-                                          of.what.exercise,
-                                          load->load});
-            }
-            if (const Exercise* exercise = exerciseOf(item);
-                exercise != nullptr && m_answer.book.find(exercise->id) == nullptr) {
-                FloorExercise made;
-                made.exercise = *exercise;
-                made.needs = isOnRacks(item) ? StationKind::Rack : StationKind::Open;
-                m_answer.book.exercises.push_back(std::move(made));
-            }
+            addWants(item);
+            addToBook(item);
         }
         m_answer.book.kit = *m_question.kit;
         m_answer.book.day = m_question.on;
         m_answer.book = withLoads(std::move(m_answer.book));
         m_answer.clashes = findClashes(m_answer.wants, m_answer.book);
+    }
+
+    // Halves are at the racks one after the other, so that a half's plates clash only within it;
+    // the second half's rounds come after all others.
+    void addWants(std::size_t item)
+    {
+        const std::size_t people = m_question.people.size();
+        const PlanItem& of = m_question.items[item];
+        const bool isHalved = blockOf(m_question.blocks, of.block).halves == 2;
+        for (std::size_t person = 0; person < people; ++person) {
+            const auto load = targetAt(item, person).load();
+            if (!load) {
+                continue;
+            }
+            const bool isSecond = isHalved && person >= (people + 1) / 2;
+            const auto round = item + 1 + (isSecond ? m_question.items.size() : std::size_t{0});
+            m_answer.wants.push_back({m_question.people[person].member.id,
+                                      stationOf(item, person),
+                                      static_cast<int>(round),
+                                      of.what.exercise,
+                                      load->load});
+        }
+    }
+
+    void addToBook(std::size_t item)
+    {
+        const Exercise* exercise = exerciseOf(item);
+        if (exercise == nullptr || m_answer.book.find(exercise->id) != nullptr) {
+            return;
+        }
+        FloorExercise made;
+        made.exercise = *exercise;
+        made.needs = isOnRacks(item) ? StationKind::Rack : StationKind::Open;
+        m_answer.book.exercises.push_back(std::move(made));
     }
 
     const MeetingPlanQuestion& m_question;

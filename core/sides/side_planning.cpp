@@ -51,13 +51,14 @@ std::optional<Side> lastFirstOf(Sets left, Sets right)
 {
     const auto lefts = firstPlaces(left);
     const auto rights = firstPlaces(right);
-    for (auto day = lefts.rbegin(); day != lefts.rend(); ++day) {
-        const auto other = rights.find(day->first);
-        if (other != rights.end() && other->second != day->second) {
-            return day->second < other->second ? Side::Left : Side::Right;
-        }
+    const auto last = std::find_if(lefts.rbegin(), lefts.rend(), [&rights](const auto& day) {
+        const auto other = rights.find(day.first);
+        return other != rights.end() && other->second != day.second;
+    });
+    if (last == lefts.rend()) {
+        return std::nullopt;
     }
-    return std::nullopt;
+    return last->second < rights.at(last->first) ? Side::Left : Side::Right;
 }
 
 // Whether a set of the last day, of either side, hurt.

@@ -41,6 +41,20 @@ bool isOn(const Ladder& ladder, const std::string& key)
     });
 }
 
+// The first ladder that it stands on; else the first of its pattern, else the first.
+int firstFor(const Exercise& exercise, const std::vector<Ladder>& ladders)
+{
+    auto found = std::find_if(ladders.begin(), ladders.end(), [&exercise](const Ladder& ladder) {
+        return isOn(ladder, exercise.key);
+    });
+    if (found == ladders.end()) {
+        found = std::find_if(ladders.begin(), ladders.end(), [&exercise](const Ladder& ladder) {
+            return ladder.pattern == exercise.pattern;
+        });
+    }
+    return found == ladders.end() ? 0 : static_cast<int>(found - ladders.begin());
+}
+
 } // namespace
 
 LadderEditor::LadderEditor(QWidget* parent)
@@ -176,18 +190,10 @@ void LadderEditor::start(const Exercise& exercise,
     m_ladders = ladders;
     const QSignalBlocker blocker(m_which);
     m_which->clear();
-    int wanted = -1;
-    for (std::size_t i = 0; i < ladders.size(); ++i) {
-        m_which->addItem(tr("Ladder: %1").arg(plain(ladders[i].name)));
-        const int place = static_cast<int>(i);
-        if (isOn(ladders[i], exercise.key) &&
-            (wanted < 0 || !isOn(ladders[static_cast<std::size_t>(wanted)], exercise.key))) {
-            wanted = place;
-        } else if (wanted < 0 && ladders[i].pattern == exercise.pattern) {
-            wanted = place;
-        }
+    for (const Ladder& ladder : ladders) {
+        m_which->addItem(tr("Ladder: %1").arg(plain(ladder.name)));
     }
-    m_which->setCurrentIndex(std::max(0, wanted));
+    m_which->setCurrentIndex(firstFor(exercise, ladders));
     chooseLadder();
     for (std::size_t rung = 0; rung < m_ladder.rungs.size(); ++rung) {
         if (m_ladder.rungs[rung].exerciseKey == exercise.key) {

@@ -400,31 +400,24 @@ std::optional<NewcomerPlan> FloorPad::newcomerPlan(const ClassFloor& after,
     return plan;
 }
 
-FloorBatch FloorPad::batchOf(const ClassFloor& before, const ClassFloor& after) const
+// What is not planned any more as it was; nothing: nothing is to be stored of the cell.
+std::optional<PlannedSet> FloorPad::replanned(const ClassFloor& before, const PadCell& cell) const
 {
-    FloorBatch batch;
-    for (const PadCell& cell : after.cells) {
-        if (cell.done) {
-            const PadCell* was = cellOf(before, keyOf(cell.planned));
-            if (was == nullptr || !was->done) {
-                batch.added.push_back(newSet(cell));
-            } else if (!(*was->done == *cell.done)) {
-                batch.corrected.push_back(*cell.done);
-            }
-            continue;
-        }
-        const PadCell* was = plannedIn(before, cell.planned.id);
-        if (was == nullptr || was->planned == cell.planned || !cell.isOpen()) {
-            continue;
-        }
-        // What left and right made of the amount is not the plan's.
-        PlannedSet planned = cell.planned;
-        const auto stored = m_model.cell(keyOf(was->planned));
-        if (stored && stored->planned && was->planned.amount == planned.amount) {
-            planned.amount = stored->planned->amount;
-        }
-        batch.replanned.push_back(planned);
+    const PadCell* was = plannedIn(before, cell.planned.id);
+    if (was == nullptr || was->planned == cell.planned || !cell.isOpen()) {
+        return std::nullopt;
     }
+    // What left and right made of the amount is not the plan's.
+    PlannedSet planned = cell.planned;
+    const auto stored = m_model.cell(keyOf(was->planned));
+    if (stored && stored->planned && was->planned.amount == planned.amount) {
+        planned.amount = stored->planned->amount;
+    }
+    return planned;
+}
+
+void FloorPad::addPeople(const ClassFloor& before, const ClassFloor& after, FloorBatch& batch) const
+{
     for (const FloorPerson& who : after.people) {
         const FloorPerson* was = person(before, who.member);
         if (was == nullptr && who.member.value < 0) {
@@ -437,6 +430,24 @@ FloorBatch FloorPad::batchOf(const ClassFloor& before, const ClassFloor& after) 
             batch.saidIn = m_model.sheet().meeting->id;
         }
     }
+}
+
+FloorBatch FloorPad::batchOf(const ClassFloor& before, const ClassFloor& after) const
+{
+    FloorBatch batch;
+    for (const PadCell& cell : after.cells) {
+        if (cell.done) {
+            const PadCell* was = cellOf(before, keyOf(cell.planned));
+            if (was == nullptr || !was->done) {
+                batch.added.push_back(newSet(cell));
+            } else if (!(*was->done == *cell.done)) {
+                batch.corrected.push_back(*cell.done);
+            }
+        } else if (const auto planned = replanned(before, cell)) {
+            batch.replanned.push_back(*planned);
+        }
+    }
+    addPeople(before, after, batch);
     return batch;
 }
 

@@ -84,6 +84,9 @@ private:
     [[nodiscard]] std::optional<QString> reasonAgainst(const FloorBatch& batch) const;
     [[nodiscard]] FloorBatch batchOf(const ClassFloor& before, const ClassFloor& after) const;
     [[nodiscard]] NewSet newSet(const PadCell& cell) const;
+    [[nodiscard]] std::optional<PlannedSet> replanned(const ClassFloor& before,
+                                                      const PadCell& cell) const;
+    void addPeople(const ClassFloor& before, const ClassFloor& after, FloorBatch& batch) const;
     [[nodiscard]] std::optional<NewcomerPlan> newcomerPlan(const ClassFloor& after,
                                                            const FloorPerson& who) const;
     // What is stored of the hour's places; and what is not yet as it is on the floor.

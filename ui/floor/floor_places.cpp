@@ -62,6 +62,7 @@ bool shareByPlates(const std::vector<Lifter>& lifters,
         return false;
     }
     std::vector<RackClaim> claims;
+    claims.reserve(lifters.size());
     for (const Lifter& lifter : lifters) {
         claims.push_back({lifter.member, lifter.load, {}, lifter.setting});
     }

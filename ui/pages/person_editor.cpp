@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/person_editor.h"
 
+#include "core/base/number.h"
 #include "storage/class_store.h"
 #include "storage/member_store.h"
 #include "ui/change_notifier.h"
@@ -28,7 +29,8 @@ namespace {
 
 constexpr int kClassRole = Qt::UserRole + 1;
 constexpr int kClassRows = 4;
-constexpr int kNoteRows = 3;
+constexpr int kNoteRows = 2;
+constexpr int kTight = 4; // pixels: the form must fit a small screen
 
 // "not said", then the words of an enumeration from 1 on.
 template <typename T> void fillWords(QComboBox* box, int count, std::string_view (*wordOf)(T))
@@ -105,6 +107,7 @@ void PersonEditor::makeLayout()
     m_archived->setObjectName(QStringLiteral("personArchived"));
     auto* form = new QFormLayout;
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    form->setVerticalSpacing(kTight);
     addRow(form, tr("&Name (only if they agree)"), m_name, "personName");
     addRow(form, tr("&Id"), m_code, "personCode");
     addRow(form, tr("&Classes (space bar)"), m_classes, "personClasses");

@@ -21,8 +21,8 @@ DayFactsReader::DayFactsReader(const storage::Logbook& logbook, const Library& l
     , m_rated(storage::SessionStore(logbook).rated({today - kHabitDays, today}))
 {
     m_facts.clearedUntil = storage::TodayStore(logbook).clearances();
-    for (AnsweredPlan& pair : storage::answeredPlans(logbook, today - kAnsweredDays, today)) {
-        m_answered[pair.planned.member].push_back(std::move(pair));
+    for (const AnsweredPlan& pair : storage::answeredPlans(logbook, today - kAnsweredDays, today)) {
+        m_answered[pair.planned.member].push_back(pair);
     }
 }
 
