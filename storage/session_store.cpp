@@ -62,7 +62,8 @@ std::optional<int> SessionStore::minutesOf(MeetingId meeting) const
     return found.empty() ? std::nullopt : found.front();
 }
 
-std::map<MemberId, std::vector<RatedSession>> SessionStore::rated(DayRange days) const
+std::map<MemberId, std::vector<RatedSession>>
+SessionStore::rated(DayRange days, std::optional<MemberId> only) const
 {
     // 1970-01-01, day 0, was a Thursday; ISO weekdays count from Monday.
     constexpr const char* kRated = R"sql(
@@ -73,6 +74,7 @@ SELECT a.member, m.day, a.rating, coalesce(m.minutes, (
     ORDER BY s.since DESC LIMIT 1)) AS length
 FROM attendance a JOIN meeting m ON m.id = a.meeting
 WHERE m.day BETWEEN ? AND ? AND a.rating IS NOT NULL AND length IS NOT NULL
+  AND a.member = coalesce(?, a.member)
 ORDER BY a.member, m.day
 )sql";
     std::map<MemberId, std::vector<RatedSession>> sessions;
@@ -89,7 +91,8 @@ ORDER BY a.member, m.day
             return member;
         },
         days.first,
-        days.last);
+        days.last,
+        only);
     return sessions;
 }
 

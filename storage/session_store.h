@@ -46,7 +46,8 @@ public:
     [[nodiscard]] std::optional<int> minutesOf(MeetingId meeting) const;
     // Sessions with a rating and a known length, by person, then day. The length is what was
     // written down, else that of the weekly hour of the same weekday and start.
-    [[nodiscard]] std::map<MemberId, std::vector<RatedSession>> rated(DayRange days) const;
+    [[nodiscard]] std::map<MemberId, std::vector<RatedSession>>
+    rated(DayRange days, std::optional<MemberId> only = std::nullopt) const;
     [[nodiscard]] std::optional<PrintedSheet> sheet(SheetId id) const;
     [[nodiscard]] std::vector<PrintedSheet> sheetsOf(MeetingId meeting) const; // newest first
 

@@ -289,13 +289,6 @@ std::optional<Fault> faultOf(const RackRules& rules, std::size_t lifters)
 
 } // namespace
 
-BrokenRules
-brokenRules(const RackSharingTask& task, const RackRules& rules, const RackSharing& sharing)
-{
-    const auto problem = SharingProblem::make(task);
-    return problem ? Judge(*problem, rules).broken(ordersOf(*problem, sharing)) : BrokenRules{};
-}
-
 Result<RuledSharing> shareRacks(const RackSharingTask& task, const RackRules& rules)
 {
     if (const auto fault = faultOf(rules, task.lifters.size())) {

@@ -22,7 +22,9 @@ struct RackRules {
 struct BrokenRules {
     int together = 0;         // pairs at one rack that must not be
     int racksWithoutSpot = 0; // racks of two and more, beyond what the number of spotters forces
-    int platesShort = 0;      // single plates: see below
+    // Single plates short when every rack has its heaviest use of every kind at once: the worst
+    // moment, whatever the turns' pace.
+    int platesShort = 0;
 
     friend bool operator==(const BrokenRules&, const BrokenRules&) = default;
 
@@ -33,11 +35,6 @@ struct RuledSharing {
     RackSharing sharing; // its bound is that of a sharing without rules, which no rule can beat
     BrokenRules broken;
 };
-
-// Plates are short by what all racks together would need at the worst moment: each rack its
-// heaviest use of every kind, whatever the turns' pace.
-[[nodiscard]] BrokenRules
-brokenRules(const RackSharingTask& task, const RackRules& rules, const RackSharing& sharing);
 
 // shareRacks(), then, where its answer breaks rules, the best of exchanges and moves of lifters
 // between racks: first fewer broken rules (people apart before spotters before plates), then fewer

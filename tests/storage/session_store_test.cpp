@@ -83,6 +83,8 @@ TEST_F(SessionStoreTest, RatedSessionsHaveTheLengthThatWasSaidOrThatOfTheWeeklyH
     act([&](Action& action) { SessionStore::setMinutes(action, meeting, 50); });
     EXPECT_EQ(store.rated(week).at(member), (std::vector<RatedSession>{{kDay, 7, 50}}));
     EXPECT_TRUE(store.rated({kDay + 1, kDay + 7}).empty());
+    EXPECT_EQ(store.rated(week, member).size(), 1U);
+    EXPECT_TRUE(store.rated(week, addMember(logbook, "M2")).empty());
 }
 
 TEST_F(SessionStoreTest, ASheetKeepsItsNumberAndItsRowsInOrder)

@@ -119,11 +119,13 @@ TEST_F(PlanPageTest, WhoIsKeptApartAndWhoCanSpotIsSaidByKeyboardAndThePlanKeepsT
         }
         return all.join(QLatin1Char('\n'));
     };
-    QTRY_VERIFY(notes().contains(QStringLiteral("that you want apart: 1")));
+    ASSERT_TRUE(QTest::qWaitFor([&] {
+        return notes().contains(QStringLiteral("that you want apart: 1"));
+    })) << notes().toStdString();
     part<QSpinBox>("planRacks").setValue(2);
     EXPECT_FALSE(notes().contains(QStringLiteral("apart")));
     auto& pairs = part<QListWidget>("companyPairs");
-    QTRY_COMPARE(pairs.count(), 1);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return pairs.count() == 1; }));
     pairs.setFocus();
     QTest::keyClick(&pairs, Qt::Key_Delete);
     EXPECT_TRUE(store.all().apart.empty());
@@ -138,7 +140,7 @@ TEST_F(PlanPageTest, RacksThatAreGoneAreNotPlannedWith)
     racks.id = storage::StationStore::put(action, racks);
     storage::StationStore::setGone(action, kToday, PieceKey::of(racks), 1);
     notifier.announce(action.commit());
-    QTRY_COMPARE(part<QSpinBox>("planRacks").value(), 2);
+    EXPECT_TRUE(QTest::qWaitFor([this] { return part<QSpinBox>("planRacks").value() == 2; }));
 }
 
 TEST_F(PlanPageTest, AClassWithoutATemplateIsPlannedByWhatItDidBefore)
@@ -151,7 +153,9 @@ TEST_F(PlanPageTest, AClassWithoutATemplateIsPlannedByWhatItDidBefore)
     done.meeting = last;
     storage::SetStore::add(action, done);
     notifier.announce(action.commit());
-    QTRY_VERIFY(part<QListWidget>("planWeeks").item(0)->text().contains(QStringLiteral("last 1")));
+    ASSERT_TRUE(QTest::qWaitFor([this] {
+        return part<QListWidget>("planWeeks").item(0)->text().contains(QStringLiteral("last 1"));
+    }));
     EXPECT_EQ(part<QTableWidget>("planItems").rowCount(), 1);
     EXPECT_EQ(part<QTableWidget>("planTargets").columnCount(), 1);
     EXPECT_TRUE(ClassPlanStore(logbook).itemsOf(evening).empty()) << "only proposed";

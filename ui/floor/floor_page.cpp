@@ -8,9 +8,7 @@
 #include "ui/floor/floor_bar.h"
 #include "ui/floor/floor_grid.h"
 #include "ui/floor/floor_status.h"
-#include "ui/floor/floor_words.h"
 #include "ui/floor/pad_line.h"
-#include "ui/floor/side_words.h"
 #include "ui/floor/template_editor.h"
 #include "ui/floor/wall_window.h"
 
@@ -309,71 +307,6 @@ void FloorPage::restoreCursor(const std::optional<CellKey>& key)
         place = m_model.index(0, 0);
     }
     m_grid->goTo(place);
-}
-
-void FloorPage::showHint()
-{
-    const FloorSheet& sheet = m_model.sheet();
-    QString hint;
-    if (!m_bar->chosenClass()) {
-        hint = tr("There is no class yet: type a name above and add it.");
-    } else if (sheet.items.items.empty() && sheet.columns.empty()) {
-        hint = tr("This class has no template yet: open Template and add its exercises.");
-    } else if (sheet.rows.empty()) {
-        hint = tr("Mark who came on the left: Space or Enter. Their sets are planned at what each "
-                  "lifted last.");
-    }
-    if (sheet.items.isProposed) {
-        hint += (hint.isEmpty() ? QString() : QStringLiteral(" ")) +
-                tr("The exercises are proposed from the last %n meetings; Template keeps or "
-                   "changes them.",
-                   nullptr,
-                   sheet.items.meetingsSeen);
-    }
-    m_hint->setText(hint);
-    m_hint->setVisible(!hint.isEmpty());
-}
-
-void FloorPage::showPlace()
-{
-    showWall();
-    const auto key = m_grid->currentKey();
-    const auto cell = key ? m_model.cell(*key) : std::nullopt;
-    if (!cell) {
-        const bool isEmpty = m_model.rowCount() == 0;
-        m_status->showPlace({}, isEmpty ? tr("Nobody is marked yet") : tr("Choose a set"), {});
-        return;
-    }
-    const Exercise* exercise = m_model.reference().library.exercise(key->exercise);
-    QString plan = tr("nothing planned");
-    if (cell->done) {
-        plan = tr("done %1").arg(doneText(*cell->done, exercise, m_model.reference().effort));
-    } else if (cell->planned) {
-        plan = tr("plan %1").arg(plannedText(*cell->planned, exercise));
-    }
-    const QString sides = cell->done ? QString() : sidesText(*cell, key->side);
-    if (!sides.isEmpty()) {
-        // A limit or an open pair takes the place of the planned reps.
-        const bool isOtherwise = cell->sides.stopAt || cell->sides.isOpenPair;
-        const QString load = cell->planned ? ui::loadText(cell->planned->load) : QString();
-        plan = tr("%1 · %2").arg(isOtherwise ? load : plan, sides);
-    }
-    m_status->showPlace(personName(m_model.reference(), key->member),
-                        placeText(m_model.reference(), {key->exercise, key->number, key->side}),
-                        plan);
-}
-
-void FloorPage::showProgress()
-{
-    int known = 0;
-    int all = 0;
-    for (const FloorRow& row : m_model.sheet().rows) {
-        for (const FloorCell& cell : row.cells) {
-            known += cell.done ? 1 : 0;
-            all += cell.done || cell.isOpen() ? 1 : 0;
-        }
-    }
-    m_status->showProgress(known, all);
 }
 
 void FloorPage::keyPressEvent(QKeyEvent* event)

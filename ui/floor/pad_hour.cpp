@@ -90,14 +90,6 @@ int placeIn(const FloorPlaces& places, MemberId member, int FloorPlace::*part)
     return found == places.end() ? 1 : found->second.*part;
 }
 
-const PadCell* padCellOf(const ClassFloor& hour, const CellKey& key)
-{
-    const auto found = std::find_if(hour.cells.begin(), hour.cells.end(), [&](const PadCell& cell) {
-        return keyOf(cell.planned) == key;
-    });
-    return found == hour.cells.end() ? nullptr : &*found;
-}
-
 void takeOverCell(PadCell& cell, const PadCell& running, const PadCell* before)
 {
     const bool wasMoved = before == nullptr || before->round != running.round ||
@@ -146,6 +138,14 @@ FloorPlace placeNow(const ClassFloor& hour, const FloorPerson& who)
         place.turn = next->turn;
     }
     return place;
+}
+
+const PadCell* padCellOf(const ClassFloor& hour, const CellKey& key)
+{
+    const auto found = std::find_if(hour.cells.begin(), hour.cells.end(), [&](const PadCell& cell) {
+        return keyOf(cell.planned) == key;
+    });
+    return found == hour.cells.end() ? nullptr : &*found;
 }
 
 CellKey keyOf(const PlannedSet& planned)

@@ -66,6 +66,8 @@ readBook(const storage::Logbook& logbook, const FloorReference& reference, const
 void addPerson(const storage::Logbook& logbook, MemberId member, FloorBook& book, HookHoles& holes);
 
 [[nodiscard]] CellKey keyOf(const PlannedSet& planned);
+// Null when there is none.
+[[nodiscard]] const PadCell* padCellOf(const ClassFloor& hour, const CellKey& key);
 [[nodiscard]] const FloorCell* cellOf(const FloorSheet& sheet, const CellKey& key);
 
 } // namespace levelbar::ui

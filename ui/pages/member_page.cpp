@@ -291,7 +291,7 @@ void MemberPage::showFacts(const Member& member)
     }
     const Day today = m_workspace.clock.today();
     const auto rated =
-        storage::SessionStore(m_workspace.logbook).rated({today - kHabitDays, today});
+        storage::SessionStore(m_workspace.logbook).rated({today - kHabitDays, today}, member.id);
     if (const auto own = rated.find(member.id); own != rated.end()) {
         if (const auto habit = sessionLoadHabit(own->second, today)) {
             add(words(sessionLoadPhrase(*habit)));
