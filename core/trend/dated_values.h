@@ -28,12 +28,15 @@ struct TrendMeasure {
     double mattering = 0.25; // a change a week that matters: percent, or the unit; above 0
     double spread = 4.0;     // usual standard deviation of one value: percent, or the unit; above 0
     int gapDays = 28;        // usual time between values, while a person has but one
+    double expected = 0.0;   // change a week of somebody of whom nothing is known
 };
 
 // Changes that matter are 3 % in a quarter for a maximum, and assumed for the rest. Spreads:
 // a 1RM, coefficient of variation 4.2 % (Grgic 2020, Sports Med Open 6:31); grip 5 to 7 % (from
 // Bohannon 2019, J Phys Ther Sci 31:75); side differences 6 ln-% (side_noise.h); the rest assumed.
-inline constexpr TrendMeasure kMaximumMeasure{TrendScale::Ratio, 0.25, 4.0, 28};
+// Expected: 0.5 % a week of somebody who trains and whose weeks of training nobody knows (Steele
+// 2022, RQES 94:913: linear in ln weeks, so 2.5 % in the fourth week, 0.4 after half a year).
+inline constexpr TrendMeasure kMaximumMeasure{TrendScale::Ratio, 0.25, 4.0, 28, 0.5};
 inline constexpr TrendMeasure kGripMeasure{TrendScale::Ratio, 0.25, 5.5, 28};
 inline constexpr TrendMeasure kBodyMassMeasure{TrendScale::Ratio, 0.15, 1.0, 14};
 inline constexpr TrendMeasure kPushUpLoadMeasure{TrendScale::Ratio, 0.25, 3.0, 7};

@@ -93,7 +93,7 @@ void addSlopes(TrendKink& kink, const TrendSeries& series, std::size_t point)
     const auto slope = [&](double share) { // so much of the bend is added to the straight line's
         const double doubt = variance / line.spread + square(share) * variance / bend.information;
         const double half = studentQuantile(0.5 + kLevel / 2.0, freedom) * std::sqrt(doubt);
-        const double value = line.slope + share * bend.slope;
+        const double value = series.firstSlope + line.slope + share * bend.slope;
         return Estimate{value, value - half, value + half, kLevel, series.values};
     };
     kink.before = slope(-bend.share);

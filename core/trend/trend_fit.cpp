@@ -142,7 +142,8 @@ TrendSeries makeTrendSeries(std::span<const DatedValue> values,
     series.variance = square(noise.spread);
     series.freedom = noise.freedom;
     series.firstError = noise.firstError;
-    series.meanSlope = noise.meanSlope;
+    series.meanSlope = noise.meanSlope - noise.firstSlope;
+    series.firstSlope = noise.firstSlope;
     series.paces = noise.paces;
     series.slopeVariance = square(noise.slopeSpread) / series.variance;
     const double unit = square(measure.mattering / kUsualMattering) / series.variance;
@@ -154,7 +155,8 @@ TrendSeries makeTrendSeries(std::span<const DatedValue> values,
     series.days.reserve(values.size() + 2);
     for (std::size_t i = 0; i < values.size(); ++i) {
         TrendNode node;
-        node.value = onScale(values[i].value, measure.scale);
+        node.value = onScale(values[i].value, measure.scale) -
+                     noise.firstSlope * weeksBetween(values.front().day, values[i].day);
         const int gap = i == 0 ? 0 : values[i].day - values[i - 1].day;
         node.weeks = gap / 7.0;
         node.variance = i == 0 ? noise.firstError : 1.0;
@@ -167,6 +169,11 @@ TrendSeries makeTrendSeries(std::span<const DatedValue> values,
     }
     weighOffDays(series);
     return series;
+}
+
+double TrendSeries::expectedBy(Day day) const
+{
+    return firstSlope * weeksBetween(days.front(), day);
 }
 
 std::size_t nodeAt(TrendSeries& series, Day day)
@@ -226,7 +233,8 @@ TrendGuess TrendMixture::levelAfter(const TrendSeries& series, double weeks) con
     Paces<double> means{};
     Paces<double> variances{};
     for (std::size_t i = 0; i < kTrendPaces; ++i) {
-        means[i] = last[i].level + own * last[i].slope + (weeks - own) * series.meanSlope;
+        means[i] = last[i].level + own * last[i].slope + (weeks - own) * series.meanSlope +
+                   series.expectedBy(series.days.back()) + weeks * series.firstSlope;
         variances[i] = advanced(last[i], weeks, series.models[i]).levelVariance;
     }
     return average(means, variances);
@@ -246,7 +254,7 @@ TrendGuess TrendMixture::gain(double factor) const
     Paces<double> means{};
     Paces<double> variances{};
     for (std::size_t i = 0; i < kTrendPaces; ++i) {
-        means[i] = factor * (last[i].level - carried[i]);
+        means[i] = factor * (last[i].level - carried[i] + expectedGain);
         variances[i] =
             square(factor) * (last[i].levelVariance + carriedVariance[i] - 2.0 * withLevel[i]);
     }
@@ -257,6 +265,8 @@ TrendMixture mixTrend(const TrendSeries& series, const Carried& carried)
 {
     const Lanes lanes = run(series, carried);
     TrendMixture mix;
+    mix.expectedGain =
+        series.expectedBy(series.days.back()) - series.expectedBy(series.days.at(carried.node));
     mix.freedom = series.freedom + series.values - 1.0;
     Paces<double> log{};
     for (std::size_t i = 0; i < kTrendPaces; ++i) {

@@ -24,7 +24,12 @@ struct TrendSeries {
     double freedom = 0.0;       // prior
     double firstError = 1.0;    // variance of the first value's error
     double meanSlope = 0.0;     // the roster's
+    double firstSlope = 0.0;    // expected; the values lie around a line of this slope
     int values = 0;
+
+    // What is expected to be gained from the first day to that one; add it to what is reckoned of
+    // the nodes' values.
+    [[nodiscard]] double expectedBy(Day day) const;
 
     // Variance of the error of the i-th value when it is not off.
     [[nodiscard]] double usualError(std::size_t i) const { return i == 0 ? firstError : 1.0; }
@@ -68,6 +73,7 @@ struct TrendMixture {
     Paces<double> carriedVariance{};
     Paces<double> withLevel{};
     Paces<double> withSlope{};
+    double expectedGain = 0.0; // from the carried node to the last
     double freedom = 0.0;
     double logEvidence = 0.0; // of the values, up to a constant of the series
 

@@ -12,12 +12,13 @@ namespace levelbar {
 
 namespace {
 
-// Weights of what is usual, and people's slopes: 1.5 % a week where 0.25 matters. All assumed;
-// beginners gain up to 2.5 % a week (from Steele 2022, RQES 94:913).
+// Weights of what is usual, and people's slopes: 1.25 % a week around their mean where 0.25
+// matters. All assumed; beginners gain up to 2.5 % a week (from Steele 2022, RQES 94:913). Slopes
+// wander slowly rather than fast, until a roster shows otherwise.
 constexpr double kUsualValues = 20.0;
 constexpr double kUsualPeople = 10.0;
 constexpr double kUsualPaces = 8.0;
-constexpr double kSlopePerMattering = 6.0;
+constexpr double kSlopePerMattering = 5.0;
 constexpr double kLeastShare = 0.5; // of what is usual
 
 constexpr double kMostFirst = 50.0;
@@ -32,6 +33,7 @@ struct Sums {
     double freedom = 0.0;
     double firsts = 0.0; // squares of first errors over what one later value's would be
     double slopes = 0.0; // squares of the first
+    double first = 0.0;  // sum of the first
     double latest = 0.0; // sum of the last
     Paces<double> paces{};
 };
@@ -48,7 +50,8 @@ void add(Sums& sums, const TrendSeries& series)
         squares += mix.share[i] * mix.squares[i];
         sums.slopes +=
             mix.share[i] * (square(mix.carried[i]) + mix.variance[i] * mix.carriedVariance[i]);
-        sums.latest += mix.share[i] * mix.last[i].slope;
+        sums.first += mix.share[i] * (mix.carried[i] + series.firstSlope);
+        sums.latest += mix.share[i] * (mix.last[i].slope + series.firstSlope);
         sums.paces[i] += mix.share[i];
     }
     sums.squares += squares * mix.freedom / (series.freedom + squares); // the unsteady weigh less
@@ -77,7 +80,11 @@ double improve(TrendNoise& noise,
         noise.slopeSpread, kLeastShare * usual.slopeSpread, kMostSlopes * usual.slopeSpread);
     noise.firstError = std::clamp(
         (kUsualPeople * usual.firstError + sums.firsts) / (kUsualPeople + people), 1.0, kMostFirst);
-    noise.meanSlope = sums.latest / (kUsualPeople + people);
+    noise.meanSlope = (kUsualPeople * usual.meanSlope + sums.latest) / (kUsualPeople + people);
+    noise.firstSlope =
+        std::clamp((kUsualPeople * usual.firstSlope + sums.first) / (kUsualPeople + people),
+                   0.0,
+                   kMostSlopes * usual.firstSlope);
     double change = std::max(std::abs(noise.spread / before.spread - 1.0),
                              std::abs(noise.slopeSpread / before.slopeSpread - 1.0));
     for (std::size_t i = 0; i < kTrendPaces; ++i) {
@@ -93,8 +100,10 @@ TrendNoise usualNoise(const TrendMeasure& measure)
 {
     TrendNoise noise;
     noise.spread = measure.spread;
+    noise.firstSlope = measure.expected;
+    noise.meanSlope = measure.expected;
     noise.slopeSpread = kSlopePerMattering * measure.mattering;
-    noise.paces.fill(1.0 / kTrendPaces);
+    noise.paces = {0.4, 0.3, 0.2, 0.1};
     return noise;
 }
 

@@ -18,7 +18,8 @@ inline constexpr std::size_t kTrendPaces = 4;
 struct TrendNoise {
     double spread = 4.0;      // of one value around the own line, of a typical person
     double firstError = 1.6;  // variance of the first value's error over that of later ones
-    double slopeSpread = 1.5; // of people's slopes around 0, a week
+    double slopeSpread = 1.5; // of people's first slopes around their mean, a week
+    double firstSlope = 0.0;  // that mean
     double meanSlope = 0.0;   // of people's latest slopes, a week: where forecasts lead to
     std::array<double, kTrendPaces> paces{}; // shares, sum 1
     double freedom = 10.0; // how alike people are in spread: as if each had so many values more

@@ -83,14 +83,15 @@ int offDays(const TrendSeries& series)
     return count;
 }
 
-TrendGuess smoothedLevel(const TrendMixture& mix,
+TrendGuess smoothedLevel(const TrendSeries& series,
+                         const TrendMixture& mix,
                          const Paces<std::vector<TrendState>>& smooth,
                          std::size_t node)
 {
     Paces<double> means{};
     Paces<double> variances{};
     for (std::size_t i = 0; i < kTrendPaces; ++i) {
-        means[i] = smooth[i][node].level;
+        means[i] = smooth[i][node].level + series.expectedBy(series.days[node]);
         variances[i] = smooth[i][node].levelVariance;
     }
     return mix.average(means, variances);
@@ -203,7 +204,7 @@ Result<std::vector<TrendBandDay>> trendBand(std::span<const DatedValue> values,
     for (const Day day : days) {
         const TrendGuess level = day > values.back().day
                                      ? mix.levelAfter(series, (day - values.back().day) / 7.0)
-                                     : smoothedLevel(mix, smooth, nodeAt(series, day));
+                                     : smoothedLevel(series, mix, smooth, nodeAt(series, day));
         TrendGuess next = level;
         next.variance += mix.valueVariance();
         band.push_back({day,

@@ -15,7 +15,7 @@
 
 // What the program shows of the strength and trend of the open leg data, worked out a second time
 // from one dense system of equations.
-namespace levelbar {
+namespace levelbar::leg_trend_test {
 namespace {
 
 using Json = nlohmann::json;
@@ -91,4 +91,4 @@ TEST_F(LegTrendTest, ShownDigitsAreThoseOfTheDenseSum)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::leg_trend_test

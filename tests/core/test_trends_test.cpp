@@ -8,7 +8,7 @@
 
 #include <cmath>
 
-namespace levelbar {
+namespace levelbar::test_trends_test {
 namespace {
 
 constexpr Day kToday{20400};
@@ -128,4 +128,4 @@ TEST(TestTrendsTest, AreInTheReviewAsOfItsDay)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::test_trends_test

@@ -14,7 +14,7 @@
 #include <string>
 
 // Invented rosters whose truth is known: how often bands hold it, and how often calls are wrong.
-namespace levelbar {
+namespace levelbar::trend_roster_test {
 namespace {
 
 using tests::Random;
@@ -183,4 +183,4 @@ TEST(TrendRosterSlow, BandsHoldTheTruthInEveryWorld)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::trend_roster_test

@@ -10,7 +10,7 @@
 #include <cmath>
 #include <limits>
 
-namespace levelbar {
+namespace levelbar::value_trend_test {
 namespace {
 
 using Series = std::vector<DatedValue>;
@@ -358,4 +358,4 @@ TEST(DatedValuesTest, ADaysResultIsItsBestTrial)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::value_trend_test

@@ -9,7 +9,7 @@
 #include <array>
 #include <cmath>
 
-namespace levelbar {
+namespace levelbar::local_trend_test {
 namespace {
 
 // Flow of the Nile at Aswan, 1871 to 1970 (Cobb 1978, Biometrika 65:243-251; R's Nile). Variances
@@ -176,4 +176,4 @@ TEST(LocalTrendIrregular, RefusesWhatIsNoSeries)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::local_trend_test
