@@ -303,13 +303,8 @@ int showMember(const SidesOptions& options,
     const Kit kit = storage::GymStore(logbook).kit();
     std::vector<std::optional<SidePlan>> plans;
     for (const SideReview& side : found->sides) {
-        std::optional<SidePrescription> running;
-        if (side.measure.exercise) {
-            const auto* known = records.prescriptionFor(*side.measure.exercise, review.asOf);
-            running = known == nullptr ? std::nullopt : std::optional(*known);
-        }
         const auto plan =
-            planSides(SidePlanBasis{*history, library, kit, side, running, review.asOf, {}});
+            planSides(SidePlanBasis{*history, library, kit, side, records, review.asOf, {}});
         plans.push_back(plan ? std::optional(*plan) : std::nullopt);
     }
     if (options.json) {

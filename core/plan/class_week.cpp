@@ -21,6 +21,16 @@ PlanItem lighter(PlanItem item)
 
 } // namespace
 
+std::vector<PlanItem> planItems(std::span<const TemplateItem> items)
+{
+    std::vector<PlanItem> made;
+    made.reserve(items.size());
+    for (const TemplateItem& item : items) {
+        made.push_back({item, 1, std::nullopt, std::nullopt, std::nullopt});
+    }
+    return made;
+}
+
 Day mondayOf(Day day)
 {
     return day - (isoWeekday(day) - 1);

@@ -25,6 +25,9 @@ struct PlanItem {
 
 inline constexpr Reserve kPlanReserve{20};
 
+// A template of which nothing more is said: one block.
+[[nodiscard]] std::vector<PlanItem> planItems(std::span<const TemplateItem> items);
+
 // A part of the hour.
 struct PlanBlock {
     int number = 1;

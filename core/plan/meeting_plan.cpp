@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/plan/meeting_plan.h"
 
+#include "core/plan/person_plan.h"
+
 #include <algorithm>
 #include <set>
 
@@ -54,23 +56,18 @@ private:
     // One fit a person for all exercises; the answer is laid out by exercise.
     void aim()
     {
-        std::vector<TargetQuestion> questions;
-        for (const PlanItem& item : m_question.items) {
-            TargetQuestion question;
-            question.exercise = item.what.exercise;
-            question.reps = item.what.reps.value_or(question.reps);
-            question.reserve = item.reserve.value_or(kPlanReserve);
-            question.on = m_question.on;
-            questions.push_back(question);
-        }
         const std::size_t people = m_question.people.size();
-        m_answer.targets.resize(questions.size() * people);
+        m_answer.targets.resize(m_question.items.size() * people);
         for (std::size_t person = 0; person < people; ++person) {
-            const MemberHistory& history = m_question.people[person];
-            auto targets = targetsFor(history, *m_question.library, *m_question.kit, questions);
+            const MemberHistory before = historyBefore(m_question.people[person], m_question.on);
+            std::vector<TargetQuestion> questions;
+            for (const PlanItem& item : m_question.items) {
+                questions.push_back(targetQuestion(before, item, m_question.on));
+            }
+            auto targets = targetsFor(before, *m_question.library, *m_question.kit, questions);
             for (std::size_t item = 0; item < targets.size(); ++item) {
                 PlannedTarget& made = m_answer.targets[item * people + person];
-                made.member = history.member.id;
+                made.member = before.member.id;
                 made.item = item;
                 made.target = std::move(targets[item]);
             }
@@ -268,10 +265,7 @@ private:
 
 std::optional<AvailableLoad> PlannedTarget::load() const
 {
-    if (!target) {
-        return std::nullopt;
-    }
-    return target->progression.load ? target->progression.load : target->lightest;
+    return loadOf(target);
 }
 
 MeetingPlanAnswer planMeeting(const MeetingPlanQuestion& question)

@@ -29,7 +29,8 @@ struct MeetingPlanQuestion {
     Day on;
 };
 
-// One person's aim in one exercise: the same as on the person's page.
+// One person's aim in one exercise, from what was done before that day: the same as on the person's
+// page and on the floor (see person_plan.h).
 struct PlannedTarget {
     MemberId member;
     std::size_t item = 0; // index into the items

@@ -115,6 +115,16 @@ double extraReps(const Session& session, const RepGoal& goal)
                         : *set->reps - goal.reps;
 }
 
+// A counted set of last time reached the aim, as far as is known: nothing but doubt speaks against
+// the same again.
+bool isMet(const Session& session, const RepGoal& goal)
+{
+    const PerformedSet* set = lastCounted(session);
+    return set != nullptr && *set->reps >= goal.reps && set->isClean != false &&
+           set->stopped != StopReason::Pain && set->stopped != StopReason::Form &&
+           (!set->reserve || *set->reps + set->reserve->reps() >= goal.reps + goal.reserve);
+}
+
 bool isForOtherReps(const Session& session, const RepGoal& goal)
 {
     return std::none_of(session.sets.begin(), session.sets.end(), [&](const PerformedSet* set) {
@@ -253,7 +263,10 @@ private:
     Progression bySize()
     {
         const std::int64_t last = exactWeight(*m_answer.last);
-        const bool isTooHeavy = kilogramsOf(last) > kHardlyMore * m_question.loadKilograms;
+        const bool isWellMet = isMet(m_sessions.back(), m_question.goal) &&
+                               kilogramsOf(last) <= m_question.mostKilograms;
+        const bool isTooHeavy =
+            kilogramsOf(last) > kHardlyMore * m_question.loadKilograms && !isWellMet;
         const std::int64_t allowed = m_question.allowed ? m_question.allowed->exact : 0;
         if (allowed < last) {
             return isTooHeavy ? answer(LoadDecision::Lower,

@@ -55,6 +55,7 @@ struct ProgressionQuestion {
     Day today;
     RepGoal goal;
     double loadKilograms = 0.0;           // that allows the goal, by the estimate
+    double mostKilograms = 0.0;           // the upper end of its interval; 0: not known
     std::optional<AvailableLoad> allowed; // the heaviest that exists under its cautious side
     bool isLowerBody = false;             // steps of the handbook are larger there
     std::optional<Experience> experience;
@@ -72,7 +73,9 @@ struct Progression {
     int pain = 0;             // with Pain: the score
 };
 
-// Never above the load that the estimate allows: rules hold back, they do not push. Steps and
+// Never raised above the load that the estimate allows: rules hold back, they do not push; the load
+// at which a counted set of last time reached the aim is held all the same while it lies within the
+// estimate's interval (a slip of the pen does not). Steps and
 // two-for-two: Baechle, Earle and Wathen in NSCA Essentials (from memory); at most a tenth up:
 // ACSM 2009 (2 to 10 %); deload after five weeks: Rogerson 2024 (5.6 weeks on average); a tenth
 // lighter after pain, a miss or a break: common practice, no source.

@@ -221,6 +221,7 @@ void chooseLoad(Target& target,
     progression.today = question.on;
     progression.goal = {target.reps, target.reserve.reps()};
     progression.loadKilograms = target.load.value;
+    progression.mostKilograms = target.load.high;
     const double slack = target.caution == Caution::None ? kSnapSlack : 1.0;
     progression.allowed = loads.atMost(slack * target.aimKilograms);
     progression.isLowerBody = isLower(exercise.pattern);

@@ -22,11 +22,6 @@ std::string whole(double value)
     return fmt::format("{:.0f}", value);
 }
 
-std::string tenths(double value)
-{
-    return fmt::format("{:.1f}", std::round(value * 10.0) / 10.0 + 0.0);
-}
-
 std::vector<Phrase> whyCautious(Caution caution)
 {
     switch (caution) {
@@ -176,7 +171,7 @@ std::vector<Phrase> phrases(const LastMove& move)
     }
     const std::string sets = std::to_string(move.sets);
     std::vector<Phrase> all;
-    const std::string change = tenths(std::abs(move.percent));
+    const std::string change = oneDecimal(std::abs(move.percent));
     if (change == "0.0") {
         all.push_back({"%1 (%2 sets) left the estimate where it was.", {day, sets}});
     } else {

@@ -34,22 +34,6 @@ std::vector<TestedMaximum> maximaOf(const std::vector<Trial>& trials)
 
 } // namespace
 
-const Exercise* Library::exercise(ExerciseId id) const
-{
-    const auto found = std::lower_bound(exercises.begin(),
-                                        exercises.end(),
-                                        id,
-                                        [](const Exercise& e, ExerciseId i) { return e.id < i; });
-    return found != exercises.end() && found->id == id ? &*found : nullptr;
-}
-
-const TestKind* Library::test(TestId id) const
-{
-    const auto found = std::lower_bound(
-        tests.begin(), tests.end(), id, [](const TestKind& t, TestId i) { return t.id < i; });
-    return found != tests.end() && found->id == id ? &*found : nullptr;
-}
-
 bool ExerciseSeries::has(Side side) const
 {
     return !sets[at(side)].empty() || !maxima[at(side)].empty();

@@ -12,6 +12,10 @@
 
 namespace levelbar {
 
+// Places of the sides in what is indexed by Side.
+inline constexpr auto kLeftPlace = static_cast<std::size_t>(Side::Left);
+inline constexpr auto kRightPlace = static_cast<std::size_t>(Side::Right);
+
 // A person's history turned round: by exercise, all sides and tested maxima together.
 struct ExerciseSeries {
     const Exercise* exercise = nullptr;

@@ -43,4 +43,7 @@ struct MemberHistory {
     std::vector<TrialSeries> trials; // by test, then side
 };
 
+// What lies before a day.
+[[nodiscard]] MemberHistory historyBefore(MemberHistory history, Day day);
+
 } // namespace levelbar

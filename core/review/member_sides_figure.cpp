@@ -16,9 +16,6 @@ namespace levelbar {
 
 namespace {
 
-constexpr auto kLeft = static_cast<std::size_t>(Side::Left);
-constexpr auto kRight = static_cast<std::size_t>(Side::Right);
-
 const SideModel& modelOf(const Review& review, const Measure& measure)
 {
     static const SideModel kUsual;
@@ -122,8 +119,8 @@ std::span<const PerformedSet> setsOn(std::span<const PerformedSet> sets, Day day
 // The first sets of that day which can be compared.
 void nameSets(PairDot& pair, const ExerciseSeries& series, const StrengthFit* fit)
 {
-    for (const PerformedSet& left : setsOn(series.sets[kLeft], pair.day)) {
-        for (const PerformedSet& right : setsOn(series.sets[kRight], pair.day)) {
+    for (const PerformedSet& left : setsOn(series.sets[kLeftPlace], pair.day)) {
+        for (const PerformedSet& right : setsOn(series.sets[kRightPlace], pair.day)) {
             const bool isPair =
                 left.number == right.number && !pairsFromSets({&left, 1}, {&right, 1}, fit).empty();
             if (isPair) {
@@ -141,7 +138,8 @@ void addSetPairs(MemberSidesFigure& figure,
                  Day asOf)
 {
     const std::size_t tests = figure.pairs.size();
-    for (const SidePair& pair : pairsFromSets(series.sets[kLeft], series.sets[kRight], fit)) {
+    for (const SidePair& pair :
+         pairsFromSets(series.sets[kLeftPlace], series.sets[kRightPlace], fit)) {
         const bool isTested =
             std::any_of(figure.pairs.begin(),
                         figure.pairs.begin() + static_cast<std::ptrdiff_t>(tests),
@@ -180,7 +178,8 @@ void fillFromExercise(MemberSidesFigure& figure,
         addDots(figure, Side::Left, left);
         addDots(figure, Side::Right, right);
     }
-    addTestPairs(figure, series->trials[kLeft], series->trials[kRight], series->direction, asOf);
+    addTestPairs(
+        figure, series->trials[kLeftPlace], series->trials[kRightPlace], series->direction, asOf);
     if (series->isStrength()) {
         addSetPairs(figure, *series, fitted ? &fitted->fit : nullptr, asOf);
     }

@@ -5,6 +5,7 @@
 #include "core/exercise/pain.h"
 #include "core/review/exercise_series.h"
 #include "core/review/side_gathering.h"
+#include "core/review/wording.h"
 
 #include <fmt/format.h>
 
@@ -52,11 +53,6 @@ std::string percent(double value)
 {
     const double rounded = std::round(value);
     return fmt::format("{:.0f}", rounded == 0.0 ? 0.0 : rounded); // never "-0"
-}
-
-std::string tenths(double value)
-{
-    return fmt::format("{:.1f}", value);
 }
 
 Attention imbalance(const SideReview& review)
@@ -206,9 +202,9 @@ void Reviewer::Working::addAttention(MemberReview& member, const PainSummary& pa
                            SideTier::None,
                            std::nullopt,
                            {library->exercise(strength.exercise)->name,
-                            tenths(-change.value),
-                            tenths(-change.high),
-                            tenths(-change.low)},
+                            oneDecimal(-change.value),
+                            oneDecimal(-change.high),
+                            oneDecimal(-change.low)},
                            strength.trend.probabilityFalling,
                            {strength.strength.lastSet},
                            strength.exercise});

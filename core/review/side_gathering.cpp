@@ -21,9 +21,6 @@ constexpr int kSlipDays = 120;       // as long as a pair counts
 constexpr int kYear = 365;           // how far before an operation its reference may lie
 constexpr std::size_t kBestDays = 3; // that make the reference, and the operated side's value
 
-constexpr auto kLeft = static_cast<std::size_t>(Side::Left);
-constexpr auto kRight = static_cast<std::size_t>(Side::Right);
-
 // Drops what lies after the day, so that an earlier review sees what was known then.
 template <typename T> void cut(std::vector<T>& rows, Day asOf)
 {
@@ -148,19 +145,19 @@ void SideGathering::addExercise(Person& person,
     Found found;
     found.measure = {series.exercise->id, std::nullopt, series.exercise->name};
     found.unit = "kg";
-    auto tests = pairsFromTrials(trials[kLeft], trials[kRight], series.direction);
-    found.slips = slipsOfTrials(trials[kLeft], trials[kRight], series.direction);
+    auto tests = pairsFromTrials(trials[kLeftPlace], trials[kRightPlace], series.direction);
+    found.slips = slipsOfTrials(trials[kLeftPlace], trials[kRightPlace], series.direction);
     std::vector<SidePair> sets;
     if (series.isStrength()) {
-        sets = pairsFromSets(series.sets[kLeft], series.sets[kRight], fit);
-        const auto slips = slipsOfSets(series.sets[kLeft], series.sets[kRight], fit);
+        sets = pairsFromSets(series.sets[kLeftPlace], series.sets[kRightPlace], fit);
+        const auto slips = slipsOfSets(series.sets[kLeftPlace], series.sets[kRightPlace], fit);
         found.slips.insert(found.slips.end(), slips.begin(), slips.end());
     }
     if (!person.records.surgeries.empty()) {
-        for (const std::size_t side : {kLeft, kRight}) {
+        for (const std::size_t side : {kLeftPlace, kRightPlace}) {
             auto best = dailyBest(trials[side], series.direction);
             best.merge(dailyBest(series.sets[side], fit));
-            found.best.at(side == kRight ? 1 : 0) = std::move(best);
+            found.best.at(side == kRightPlace ? 1 : 0) = std::move(best);
         }
     }
     // Reps are the noisier kind: one person's sets make the measure one of sets.

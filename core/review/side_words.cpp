@@ -97,6 +97,8 @@ Phrase rulePhrase(SideRule rule, const SidePlan& plan)
         return {"Probably under 5 % in two open pairs running: back to equal sets.", {}};
     case SideRule::UsualDifference:
         return {"Twelve weeks unchanged: this person's usual difference. Back to equal sets.", {}};
+    case SideRule::Rests:
+        return {"Trained for a time and ended: equal sets for twelve weeks.", {}};
     case SideRule::OpenPair:
         return {isLeft ? "Open pair due: left first, both sides to one in reserve, nobody capped; "
                          "rest %1 to %2 minutes between them."

@@ -15,14 +15,13 @@ namespace {
 
 constexpr double kClearSide = 0.90;
 
-// Percent a week with one decimal, never "-0.0".
-std::string tenths(double value)
+} // namespace
+
+std::string oneDecimal(double value)
 {
     const double rounded = std::round(value * 10.0) / 10.0;
     return fmt::format("{:.1f}", rounded == 0.0 ? 0.0 : rounded);
 }
-
-} // namespace
 
 std::string_view probabilityWord(double probability)
 {
@@ -114,11 +113,15 @@ std::vector<Phrase> phrases(const Trend& trend)
     const std::string weeks = std::to_string(trend.spanWeeks);
     switch (trend.call) {
     case TrendCall::Rising:
-        return {{"Rising %1 % a week, %2 to %3, over %4 weeks.",
-                 {tenths(change.value), tenths(change.low), tenths(change.high), weeks}}};
+        return {
+            {"Rising %1 % a week, %2 to %3, over %4 weeks.",
+             {oneDecimal(change.value), oneDecimal(change.low), oneDecimal(change.high), weeks}}};
     case TrendCall::Falling:
         return {{"Falling %1 % a week, %2 to %3, over %4 weeks.",
-                 {tenths(-change.value), tenths(-change.high), tenths(-change.low), weeks}}};
+                 {oneDecimal(-change.value),
+                  oneDecimal(-change.high),
+                  oneDecimal(-change.low),
+                  weeks}}};
     case TrendCall::Steady:
         return {{"Holding: we know the change is under 0.25 % a week.", {}}};
     case TrendCall::Unclear:
@@ -136,9 +139,9 @@ Phrase shortPhrase(const Trend& trend)
     const double change = trend.percentPerWeek->value;
     switch (trend.call) {
     case TrendCall::Rising:
-        return {"rising %1 % a week", {tenths(change)}};
+        return {"rising %1 % a week", {oneDecimal(change)}};
     case TrendCall::Falling:
-        return {"falling %1 % a week", {tenths(-change)}};
+        return {"falling %1 % a week", {oneDecimal(-change)}};
     case TrendCall::Steady:
         return {"holding", {}};
     case TrendCall::Unclear:

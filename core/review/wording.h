@@ -28,6 +28,9 @@ struct Phrase {
 // "leaning" (>= 0.60), "can't tell". probability: 0 to 1, of the thing said.
 [[nodiscard]] std::string_view probabilityWord(double probability);
 
+// With one decimal, never "-0.0".
+[[nodiscard]] std::string oneDecimal(double value);
+
 // Rounded to what the doubt allows: steps of 1, 2 or 5 times a power of ten, at most a fifth of
 // the interval.
 [[nodiscard]] std::string roundedToDoubt(double value, const Estimate& estimate);

@@ -176,9 +176,10 @@ Result<SidePlanQuestion> sidePlanQuestion(const SidePlanBasis& basis)
     if (exercise == nullptr) {
         return refuse(FaultCode::UnknownExercise, {review.measure.name});
     }
-    if (basis.prescription) {
-        question.started = basis.prescription->started;
-        question.wantsExtraSet = basis.prescription->wantsExtraSet;
+    question.restsUntil = basis.records.restsUntil(exercise->id, basis.on);
+    if (const auto* running = basis.records.prescriptionFor(exercise->id, basis.on)) {
+        question.started = running->started;
+        question.wantsExtraSet = running->wantsExtraSet;
         const auto end =
             std::find_if(review.openPairs.begin(),
                          review.openPairs.end(),

@@ -25,7 +25,7 @@ struct SidePlanBasis {
     const Library& library;
     const Kit& kit;
     const SideReview& review;
-    std::optional<SidePrescription> prescription; // the one that runs
+    SideRecords records; // the person's
     Day on;
     SidePlanAim aim;
 };

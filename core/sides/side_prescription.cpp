@@ -56,6 +56,9 @@ std::optional<SideRule> whyEqual(const SidePlanQuestion& q)
     if (!q.weaker) {
         return SideRule::NotListed;
     }
+    if (q.restsUntil) {
+        return SideRule::Rests;
+    }
     if (isClosed(q.openPairs)) {
         return SideRule::Closed;
     }

@@ -33,6 +33,7 @@ enum class SideRule {
     NeverForThis,    // shown, not trained for (grip of the dominant hand): as not listed
     Closed,          // probably under 5 % in two open pairs running: back to equal sets
     UsualDifference, // twelve weeks unchanged: back to equal sets
+    Rests,           // was trained, ended without change or by hand: equal sets for a while
     OpenPair,        // due: both sides to one in reserve, nobody capped
     WeakerFirst,     // and its clean reps are the other's limit
     ExtraSet,        // one more for the weaker side, as chosen
@@ -47,10 +48,11 @@ enum class SideRule {
 struct SidePlanQuestion {
     Day today;
     SideTier tier = SideTier::None;
-    std::optional<Side> weaker; // Left or Right; nothing: no clear side
-    bool isPaused = false;      // pain in what stresses the same area
-    bool isTrainable = true;    // false: differences here are shown, never trained for
-    std::optional<Day> started; // first day of the prescription; nothing: today would be
+    std::optional<Side> weaker;    // Left or Right; nothing: no clear side
+    bool isPaused = false;         // pain in what stresses the same area
+    bool isTrainable = true;       // false: differences here are shown, never trained for
+    std::optional<Day> started;    // first day of the prescription; nothing: today would be
+    std::optional<Day> restsUntil; // not trained again before that day
     std::span<const OpenPairVerdict> openPairs; // by day, since it started
     bool isClosing = false;                     // the difference has become smaller beyond doubt
     std::optional<Side> lastFirst;              // which side started last time

@@ -60,6 +60,22 @@ const SidePrescription* SideRecords::prescriptionFor(ExerciseId exercise, Day da
     return found == prescriptions.end() ? nullptr : &*found;
 }
 
+std::optional<Day> SideRecords::restsUntil(ExerciseId exercise, Day day) const
+{
+    std::optional<Day> until;
+    if (prescriptionFor(exercise, day) != nullptr) {
+        return until;
+    }
+    for (const SidePrescription& one : prescriptions) {
+        const bool isLeft = one.why == SideEnd::UsualDifference || one.why == SideEnd::ByHand;
+        if (one.exercise == exercise && isLeft && one.ended && *one.ended <= day &&
+            day - *one.ended < kRestDays) {
+            until = std::max(until.value_or(Day{}), *one.ended + kRestDays);
+        }
+    }
+    return until;
+}
+
 Result<double> checkThreshold(double percent)
 {
     if (!(percent >= kLeastThreshold && percent <= kMostThreshold)) {

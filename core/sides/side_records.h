@@ -75,6 +75,10 @@ struct SidePrescription {
     friend bool operator==(const SidePrescription&, const SidePrescription&) = default;
 };
 
+// After twelve weeks without change, or an end by hand, a difference rests as long before it is
+// trained again (assumed): else being listed would begin it anew the next day.
+inline constexpr int kRestDays = 84;
+
 // All of one person, each list by day.
 struct SideRecords {
     std::vector<KnownReason> reasons;
@@ -87,6 +91,8 @@ struct SideRecords {
     [[nodiscard]] const KnownReason* reasonFor(const MeasureKey& measure, Day day) const;
     // The one that runs on that day; null when there is none.
     [[nodiscard]] const SidePrescription* prescriptionFor(ExerciseId exercise, Day day) const;
+    // Until when the exercise is left alone (see kRestDays); nothing: it may be trained.
+    [[nodiscard]] std::optional<Day> restsUntil(ExerciseId exercise, Day day) const;
 };
 
 // From which difference on a measure is to be worked on, in percent.

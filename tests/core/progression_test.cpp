@@ -5,7 +5,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar {
+namespace levelbar::progression_test {
 namespace {
 
 using tests::day;
@@ -68,6 +68,32 @@ TEST(ProgressionTest, FittingTheAimHolds)
     const Progression answer = decide(sessions(3, 50, 8, 2), 51.0);
     EXPECT_EQ(answer.decision, LoadDecision::Hold);
     EXPECT_EQ(answer.rule, ProgressionRule::AsPlanned);
+}
+
+// Doubt alone takes nothing away that went well; an estimate far from it does, as it may have been
+// a slip of the pen.
+TEST(ProgressionTest, WhatWasMetLastTimeIsHeldWithinTheEstimatesDoubt)
+{
+    const AvailableLoads loads(assumedKit(), bench());
+    auto sets = sessions(1, 50, 8, 2);
+    ProgressionQuestion question;
+    question.today = kToday;
+    question.goal = {8, 2.0};
+    question.loadKilograms = 46.0;
+    question.allowed = loads.atMost(45.0);
+    question.mostKilograms = 51.0;
+    question.sets = sets;
+    EXPECT_EQ(decideLoad(question, loads).decision, LoadDecision::Hold);
+    question.mostKilograms = 49.0;
+    EXPECT_EQ(decideLoad(question, loads).decision, LoadDecision::Lower);
+    question.mostKilograms = 51.0;
+    sets.back().reserve.reset(); // not told
+    EXPECT_EQ(decideLoad(question, loads).decision, LoadDecision::Hold);
+    sets.back().reserve = Reserve{10};
+    EXPECT_EQ(decideLoad(question, loads).decision, LoadDecision::Lower);
+    sets.back() = sessions(1, 50, 8, 2).back();
+    sets.back().known = HowKnown::Accepted;
+    EXPECT_EQ(decideLoad(question, loads).decision, LoadDecision::Lower);
 }
 
 TEST(ProgressionTest, TwoExtraRepsTwiceRaiseByTheHandbooksStep)
@@ -207,4 +233,4 @@ TEST(ProgressionTest, TodaysSetsDecideNothingYet)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::progression_test

@@ -10,7 +10,7 @@
 #include <algorithm>
 
 // Plans read from made-up histories.
-namespace levelbar {
+namespace levelbar::side_planning_test {
 namespace {
 
 using tests::day;
@@ -60,7 +60,7 @@ protected:
 
     void prescribe(int daysAgo, bool wantsExtraSet = false)
     {
-        m_prescription = SidePrescription{kArmPress, kToday - daysAgo, {}, {}, wantsExtraSet};
+        m_records.prescriptions = {{kArmPress, kToday - daysAgo, {}, {}, wantsExtraSet}};
     }
 
     void openPair(int daysAgo, Side first, double underFive)
@@ -71,7 +71,7 @@ protected:
     SidePlan plan()
     {
         const auto made = planSides(SidePlanBasis{
-            m_history, m_library, m_kit, m_review, m_prescription, kToday, {8, Reserve{20}, 2}});
+            m_history, m_library, m_kit, m_review, m_records, kToday, {8, Reserve{20}, 2}});
         EXPECT_TRUE(made.has_value());
         return made.value_or(SidePlan{});
     }
@@ -85,8 +85,23 @@ protected:
     Kit m_kit = assumedKit();
     MemberHistory m_history;
     SideReview m_review;
-    std::optional<SidePrescription> m_prescription;
+    SideRecords m_records;
 };
+
+// Being listed still must not begin it anew the next day.
+TEST_F(SidePlanningTest, WhatEndedUnchangedOrByHandRestsForTwelveWeeks)
+{
+    train(6);
+    for (const SideEnd why : {SideEnd::UsualDifference, SideEnd::ByHand}) {
+        m_records.prescriptions = {{kArmPress, kToday - 170, kToday - 83, why, false}};
+        EXPECT_TRUE(has(plan(), SideRule::Rests));
+        EXPECT_FALSE(plan().isCapped);
+        m_records.prescriptions.front().ended = kToday - 84;
+        EXPECT_TRUE(has(plan(), SideRule::WeakerFirst));
+    }
+    m_records.prescriptions = {{kArmPress, kToday - 170, kToday - 7, SideEnd::Closed, false}};
+    EXPECT_TRUE(has(plan(), SideRule::WeakerFirst)) << "it has come back";
+}
 
 TEST_F(SidePlanningTest, TheFirstDayIsWeakerFirstWithItsRepsAsTheLimit)
 {
@@ -229,4 +244,4 @@ TEST_F(SidePlanningTest, NothingKnownGivesNoLoad)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::side_planning_test

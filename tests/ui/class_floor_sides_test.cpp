@@ -5,7 +5,7 @@
 #include "ui/floor/floor_sides.h"
 #include "ui/floor/typed_set.h"
 
-namespace levelbar::ui {
+namespace levelbar::ui::class_floor_sides_test {
 
 namespace {
 
@@ -43,12 +43,13 @@ protected:
         grid->goTo(grid->model()->index(0, weaker == Side::Left ? kLeftColumn : kRightColumn));
     }
 
-    void prescribe(Day started)
+    void prescribe(Day started, bool wantsExtraSet = false)
     {
         storage::Action action(*m_logbook, storage::ActionKind::EditSidePrescription, kClassMoment);
         SidePrescription prescription;
         prescription.exercise = oneArm;
         prescription.started = started;
+        prescription.wantsExtraSet = wantsExtraSet;
         storage::SideStore::putPrescription(action, mara, prescription);
         action.commit();
     }
@@ -264,6 +265,68 @@ TEST_F(ClassFloorSidesTest, AnOpenPairIsDueAfterTwoWeeksAndIsCounted)
     }
 }
 
+TEST_F(ClassFloorSidesTest, TheSetMoreOfTheWeakerSideHasACellOfItsOwn)
+{
+    {
+        storage::BulkWrite write(*m_logbook, "test", kClassMoment);
+        storage::ClassStore::setTemplate(write, evening, {{oneArm, 2, {}}});
+        write.commit();
+    }
+    prescribe(kClassDay - 7, true);
+    openJudged(SideTier::Act, Side::Left);
+    ASSERT_EQ(grid->model()->columnCount(), 6); // L R, L R, and a third pair
+    EXPECT_THAT(shown(0, 4), ::testing::StartsWith("one more: "));
+    EXPECT_EQ(shown(0, 5), "");
+    grid->goTo(grid->model()->index(0, 4));
+    EXPECT_THAT(place(), HasSubstr("one set more for the weaker side"));
+    enter("9");
+    EXPECT_EQ(stored().front().side, Side::Left);
+}
+
+// Four weeks under the limit with four or more in reserve.
+TEST_F(ClassFloorSidesTest, OnceAWeekTheStrongerSideGoesPastTheLimit)
+{
+    {
+        storage::BulkWrite write(*m_logbook, "test", kClassMoment);
+        storage::ClassStore::setTemplate(write, evening, {{oneArm, 2, {}}});
+        for (const Side side : {Side::Left, Side::Right}) {
+            DoneSet set;
+            set.member = mara;
+            set.exercise = oneArm;
+            set.side = side;
+            set.performed.day = kClassDay - 3;
+            set.performed.order = side == Side::Left ? 1 : 2;
+            set.performed.load = Mass::ofKilograms(14);
+            set.performed.reps = 10;
+            set.performed.reserve = Reserve{side == Side::Left ? 20 : 50};
+            if (side == Side::Right) {
+                set.performed.stopped = StopReason::Capped;
+            }
+            storage::SetStore::add(write, set);
+        }
+        write.commit();
+    }
+    prescribe(kClassDay - 30);
+    auto roster = std::make_shared<ReviewedRoster>(*judged(SideTier::Act, Side::Left));
+    roster->review.members.front().sides.front().openPairs = {{kClassDay - 10, Side::Left, 0.1}};
+    openPage();
+    m_page->setRoster(roster);
+    markPeople(1);
+    grid->goTo(grid->model()->index(0, 0));
+    enter("9");
+    EXPECT_EQ(shown(0, 1), "stop at 9");
+    grid->goTo(grid->model()->index(0, 2));
+    enter("9");
+    EXPECT_THAT(shown(0, 3), ::testing::StartsWith("no limit: "));
+    grid->goTo(grid->model()->index(0, 3));
+    enter("");
+    EXPECT_EQ(fault(), "A set without a limit is counted: type reps and reserve, like 11.2.");
+    press(Qt::Key_Escape);
+    enter("13.2");
+    EXPECT_EQ(stored().back().performed.reps, 13);
+    EXPECT_FALSE(stored().back().performed.stopped.has_value());
+}
+
 TEST_F(ClassFloorSidesTest, WhoIsSentOnIsNotAskedForTheSet)
 {
     openJudged(SideTier::SendOn, Side::Left);
@@ -293,4 +356,4 @@ TEST(TypedSetTest, PainIsAMarkBehindTheAmount)
     }
 }
 
-} // namespace levelbar::ui
+} // namespace levelbar::ui::class_floor_sides_test

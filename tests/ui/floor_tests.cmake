@@ -8,5 +8,6 @@ target_sources(levelbar_ui_tests PRIVATE
     class_floor_pad_test.cpp
     class_floor_plan_test.cpp
     class_floor_sides_test.cpp
+    class_floor_targets_test.cpp
     wall_window_test.cpp
     ../support/class_hour.cpp)

@@ -17,7 +17,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar::ui {
+namespace levelbar::ui::today_page_test {
 namespace {
 
 using storage::TodayStore;
@@ -274,7 +274,7 @@ TEST_F(TodayPageTest, TheFloorKeepsWhatItExpectsAndThePageScoresIt)
     FloorReference reference = readReference(logbook);
     FloorSheet sheet = readSheet(logbook, reference, group, kToday);
     const ExerciseId bench = tests::exercise(logbook, "Barbell bench press").id;
-    sheet.items.items = {{bench, 1, 8}};
+    sheet.plan = {{{bench, 1, 8}, 1, {}, {}, {}}};
     writer.markCame(sheet, reference, member);
     sheet = readSheet(logbook, reference, group, kToday);
     const auto planned = storage::SetStore(logbook).plannedOf(sheet.meeting->id);
@@ -338,4 +338,4 @@ TEST_F(TodayPageTest, TheBriefNamesLoadsThatChange)
 }
 
 } // namespace
-} // namespace levelbar::ui
+} // namespace levelbar::ui::today_page_test

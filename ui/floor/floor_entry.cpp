@@ -152,6 +152,10 @@ FloorEntry::Outcome FloorEntry::accept(const CellKey& key, const FloorCell& cell
     if (cell.sides.isOpenPair) {
         return refuse(key, tr("An open pair is counted: type reps and reserve, like 9.1."));
     }
+    if (cell.sides.isUncapped) {
+        return refuse(key,
+                      tr("A set without a limit is counted: type reps and reserve, like 11.2."));
+    }
     if (cell.sides.stopAt) {
         KeyedSet keyed = keyedAmount(AmountKind::Reps, *cell.sides.stopAt);
         keyed.known = HowKnown::Accepted;

@@ -16,7 +16,6 @@ namespace levelbar::ui {
 namespace {
 
 constexpr std::int64_t kMinute = 60'000;
-constexpr int kWarmUpMinutes = 10; // before the first set is keyed; assumed
 
 bool isTakingBack(const NumberPad& pad, const PadKey& key)
 {

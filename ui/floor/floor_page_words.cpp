@@ -21,8 +21,18 @@ void FloorPage::showHint()
     } else if (sheet.items.items.empty() && sheet.columns.empty()) {
         hint = tr("This class has no template yet: open Template and add its exercises.");
     } else if (sheet.rows.empty()) {
-        hint = tr("Mark who came on the left: Space or Enter. Their sets are planned at what each "
-                  "lifted last.");
+        hint =
+            tr("Mark who came on the left: Space or Enter. Their sets are planned as on the Plan "
+               "page: each at their own next load.");
+    }
+    if (sheet.week) {
+        hint += (hint.isEmpty() ? QString() : QStringLiteral(" ")) +
+                (!sheet.week->items.empty()
+                     ? tr("This week has exercises of its own (Plan): the template holds again "
+                          "after it.")
+                 : sheet.week->kind == WeekKind::Lighter
+                     ? tr("A lighter week: half the sets, two more in reserve.")
+                     : QString());
     }
     if (sheet.items.isProposed) {
         hint += (hint.isEmpty() ? QString() : QStringLiteral(" ")) +

@@ -32,7 +32,11 @@ void FloorPage::mark(MemberId member, bool came)
     }
     const bool went = succeeds(failureOf([&] {
         if (came) {
-            m_writer.markCame(sheet, m_model.reference(), member);
+            const FloorReference& reference = m_model.reference();
+            m_writer.markCame(sheet,
+                              reference,
+                              member,
+                              m_sidesToday.plansOf(m_workspace.logbook, reference, sheet, member));
         } else {
             m_writer.unmark(sheet, member);
         }
@@ -68,8 +72,12 @@ void FloorPage::keepTemplate(const std::vector<TemplateItem>& items)
     }
     const std::vector<TemplateItem> wanted = items; // the editor is refilled while this runs
     m_template->setEdited(false);
-    const bool went =
-        succeeds(failureOf([&] { m_writer.setTemplate(sheet, m_model.reference(), wanted); }));
+    const bool went = succeeds(failureOf([&] {
+        const FloorReference& reference = m_model.reference();
+        m_writer.setTemplate(sheet, reference, wanted, [&](MemberId member) {
+            return m_sidesToday.plansOf(m_workspace.logbook, reference, sheet, member);
+        });
+    }));
     m_template->setEdited(!went);
     if (went) {
         m_status->say(tr("Template kept: %n exercises.", nullptr, static_cast<int>(wanted.size())),

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/floor_sheet.h"
 
+#include "storage/class_plan_store.h"
 #include "storage/company_store.h"
 #include "storage/gym_store.h"
 #include "storage/library_store.h"
@@ -36,9 +37,8 @@ public:
 
     void build(const std::vector<PlannedSet>& planned, const std::vector<DoneSet>& done)
     {
-        for (const TemplateItem& item : m_sheet.items.items) {
-            Extent& extent = extentOf(item.exercise);
-            extent.sets = std::max(extent.sets, item.sets);
+        for (const PlanItem& item : m_sheet.plan) {
+            extentOf(item.what.exercise).sets += item.what.sets;
         }
         for (const PlannedSet& set : planned) {
             place({set.member, set.exercise, set.number, set.side}).planned = set;
@@ -165,6 +165,17 @@ FloorTemplate templateFor(const storage::Logbook& logbook, ClassId groupClass, D
     return found;
 }
 
+std::vector<PlanItem>
+itemsOn(const storage::Logbook& logbook, ClassId groupClass, Day day, const FloorTemplate& proposed)
+{
+    const storage::ClassPlanStore store(logbook);
+    std::vector<PlanItem> usual = store.itemsOf(groupClass);
+    if (usual.empty()) {
+        usual = planItems(proposed.items);
+    }
+    return itemsIn(day, usual, store.weeksOf(groupClass));
+}
+
 std::vector<Side> plannedSides(const Exercise* exercise)
 {
     if (exercise != nullptr && exercise->sidedness == Sidedness::SingleSided) {
@@ -199,6 +210,12 @@ FloorSheet readSheet(const storage::Logbook& logbook,
     sheet.day = day;
     sheet.meeting = classes.meeting(groupClass, day);
     sheet.items = templateFor(logbook, groupClass, day);
+    sheet.plan = itemsOn(logbook, groupClass, day, sheet.items);
+    for (ClassWeek& week : storage::ClassPlanStore(logbook).weeksOf(groupClass)) {
+        if (week.monday == mondayOf(day)) {
+            sheet.week = std::move(week);
+        }
+    }
     std::vector<PlannedSet> planned;
     std::vector<DoneSet> done;
     if (sheet.meeting) {

@@ -8,6 +8,7 @@
 #include "core/gym/kit.h"
 #include "core/member/member.h"
 #include "core/plan/class_plan.h"
+#include "core/plan/class_week.h"
 #include "core/plan/rack_line_up.h"
 #include "core/review/history.h"
 #include "core/sides/side_prescription.h"
@@ -48,6 +49,8 @@ struct CellSides {
     std::optional<int> stopAt;        // that limit, once the first side is known
     bool isLessOne = false;           // the first side's last rep was not clean
     bool isOpenPair = false;          // both to one in reserve, neither capped
+    bool isUncapped = false;          // the stronger side's set that goes past the limit
+    bool isExtra = false;             // the set more of the weaker side
     bool isOver = false;              // pain ended the exercise for both sides
     std::optional<SideRule> notToday; // SentOn or PainEnds: nothing for either side
     // What the first set of today begins or ends.
@@ -100,9 +103,18 @@ struct FloorSheet {
     std::optional<storage::Meeting> meeting; // nothing until something is written
     std::vector<storage::Attendance> attendance;
     FloorTemplate items;
+    std::vector<PlanItem> plan;    // what this week makes of the template
+    std::optional<ClassWeek> week; // where it is not an ordinary one
     std::vector<FloorColumn> columns;
     std::vector<FloorRow> rows; // as read by name; on the page by rack and turn
 };
+
+// What the class does on a day: its template, or what is proposed for it, with this week's changes.
+// Throws StoreError.
+[[nodiscard]] std::vector<PlanItem> itemsOn(const storage::Logbook& logbook,
+                                            ClassId groupClass,
+                                            Day day,
+                                            const FloorTemplate& proposed);
 
 // People and exercises by id: read once, read again when they change.
 struct FloorReference {

@@ -22,13 +22,20 @@ struct Pair {
     [[nodiscard]] FloorCell* of(Side side) const { return side == Side::Left ? left : right; }
 };
 
-int setsOf(const FloorSheet& sheet, ExerciseId exercise)
+// How the plan wants an exercise trained that a difference is trained in.
+SidePlanAim aimOf(const FloorSheet& sheet, const MemberHistory& history, ExerciseId exercise)
 {
-    int sets = 1;
-    for (const FloorColumn& column : sheet.columns) {
-        sets = column.exercise == exercise ? std::max(sets, column.number) : sets;
+    SidePlanAim aim;
+    int sets = 0;
+    for (const PlanItem& item : sheet.plan) {
+        if (item.what.exercise == exercise) {
+            sets += item.what.sets;
+            aim.reps = repsAskedOf(history, item);
+            aim.reserve = item.reserve.value_or(kPlanReserve);
+        }
     }
-    return sets;
+    aim.sets = std::max(1, sets);
+    return aim;
 }
 
 // The side of the exercise that was done first in this meeting.
@@ -69,19 +76,30 @@ std::optional<SideRule> notToday(const SidePlan& plan)
     return std::nullopt;
 }
 
-void layPair(const Pair& pair, const SidePlan& plan, Side first)
+int setsOf(const SidePlan& plan, Side side)
 {
+    return side == Side::Left ? plan.leftSets : plan.rightSets;
+}
+
+// `number`: the set's, within the exercise.
+void layPair(const Pair& pair, const SidePlan& plan, Side first, int number)
+{
+    const bool isUncapped = plan.uncapped && number == setsOf(plan, *plan.uncapped);
+    const bool isCapped = plan.isCapped && !isUncapped;
+    const bool isExtra = plan.isCapped && number > setsOf(plan, otherSide(first));
     for (const Side side : {Side::Left, Side::Right}) {
         if (FloorCell* cell = pair.of(side)) {
             cell->sides.first = first;
             cell->sides.isFirst = side == first;
             cell->sides.isOpenPair = plan.isOpenPair;
-            cell->sides.isCapped = plan.isCapped;
+            cell->sides.isCapped = isCapped;
+            cell->sides.isUncapped = isUncapped && side == *plan.uncapped;
+            cell->sides.isExtra = isExtra && side == first && cell->planned.has_value();
         }
     }
     const FloorCell* begun = pair.of(first);
     FloorCell* other = pair.of(otherSide(first));
-    if (plan.isCapped && other != nullptr && begun != nullptr && begun->done) {
+    if (isCapped && other != nullptr && begun != nullptr && begun->done) {
         const SideCap cap = capAfter(begun->done->performed);
         other->sides.stopAt = cap.reps;
         other->sides.isLessOne = cap.isLessOne;
@@ -148,18 +166,15 @@ SidePlan FloorSides::planListed(const storage::Logbook& logbook,
                                 const FloorSheet& sheet,
                                 Key key,
                                 const SideReview& review,
-                                const SidePrescription* running) const
+                                const SideRecords& records) const
 {
     const auto history = storage::historyOf(logbook, key.first);
     if (!history) {
         return {};
     }
     const Kit kit = storage::GymStore(logbook).kit();
-    SidePlanBasis basis{*history, m_roster->library, kit, review, std::nullopt, sheet.day, {}};
-    basis.aim.sets = setsOf(sheet, key.second);
-    if (running != nullptr) {
-        basis.prescription = *running;
-    }
+    SidePlanBasis basis{*history, m_roster->library, kit, review, records, sheet.day, {}};
+    basis.aim = aimOf(sheet, *history, key.second);
     return planSides(basis).value_or(SidePlan{});
 }
 
@@ -176,7 +191,7 @@ FloorSides::decide(const storage::Logbook& logbook, const FloorSheet& sheet, Key
     const bool isListed = review != nullptr && review->tier != SideTier::None;
     Decided decided;
     if (review != nullptr && (isListed || running != nullptr)) {
-        decided.plan = planListed(logbook, sheet, key, *review, running);
+        decided.plan = planListed(logbook, sheet, key, *review, records);
     } else {
         const auto last =
             lastFirstSide(storage::SetStore(logbook).ofMember(key.first), key.second, sheet.day);
@@ -193,15 +208,41 @@ FloorSides::decide(const storage::Logbook& logbook, const FloorSheet& sheet, Key
     return m_decided.emplace(key, std::move(decided)).first->second;
 }
 
-void FloorSides::lay(const storage::Logbook& logbook,
-                     const FloorReference& reference,
-                     FloorSheet& sheet)
+void FloorSides::begin(const FloorSheet& sheet)
 {
     if (m_meeting != std::pair(sheet.groupClass, sheet.day)) {
         m_meeting = std::pair(sheet.groupClass, sheet.day);
         m_roster = m_newest;
         m_decided.clear();
     }
+}
+
+SidePlans FloorSides::plansOf(const storage::Logbook& logbook,
+                              const FloorReference& reference,
+                              const FloorSheet& sheet,
+                              MemberId member)
+{
+    begin(sheet);
+    SidePlans plans;
+    for (const PlanItem& item : sheet.plan) {
+        const ExerciseId id = item.what.exercise;
+        const Exercise* exercise = reference.library.exercise(id);
+        if (exercise == nullptr || exercise->sidedness != Sidedness::SingleSided) {
+            continue;
+        }
+        const SidePlan& plan = decide(logbook, sheet, {member, id}).plan;
+        if (!plan.rules.empty()) {
+            plans.emplace(id, plan);
+        }
+    }
+    return plans;
+}
+
+void FloorSides::lay(const storage::Logbook& logbook,
+                     const FloorReference& reference,
+                     FloorSheet& sheet)
+{
+    begin(sheet);
     for (FloorRow& row : sheet.rows) {
         std::map<std::pair<ExerciseId, int>, Pair> pairs;
         for (std::size_t at = 0; at < row.cells.size(); ++at) {
@@ -218,7 +259,10 @@ void FloorSides::lay(const storage::Logbook& logbook,
             const Decided& decided = decide(logbook, sheet, {row.member, key.first});
             const auto today = firstOfToday(sheet, row, key.first);
             const Side planned = decided.plan.first;
-            layPair(pair, decided.plan, decided.plan.isCapped ? planned : today.value_or(planned));
+            layPair(pair,
+                    decided.plan,
+                    decided.plan.isCapped ? planned : today.value_or(planned),
+                    key.second);
             for (FloorCell* cell : {pair.left, pair.right}) {
                 if (cell != nullptr) {
                     cell->sides.isOver = isEndedByPain(sheet, row, key.first);

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/sides/side_prescription.h"
+#include "core/plan/person_plan.h"
 #include "ui/background_review.h"
 #include "ui/floor/floor_sheet.h"
 
@@ -25,6 +25,13 @@ public:
     // StoreError.
     void lay(const storage::Logbook& logbook, const FloorReference& reference, FloorSheet& sheet);
 
+    // How somebody's differences are trained today, in the exercises of the sheet's plan. Throws
+    // StoreError.
+    [[nodiscard]] SidePlans plansOf(const storage::Logbook& logbook,
+                                    const FloorReference& reference,
+                                    const FloorSheet& sheet,
+                                    MemberId member);
+
 private:
     struct Decided {
         SidePlan plan;
@@ -33,13 +40,15 @@ private:
 
     using Key = std::pair<MemberId, ExerciseId>;
 
+    // Another class or day begins with the newest review.
+    void begin(const FloorSheet& sheet);
     const Decided& decide(const storage::Logbook& logbook, const FloorSheet& sheet, Key key);
     // With the review at hand: on a list, or trained already.
     [[nodiscard]] SidePlan planListed(const storage::Logbook& logbook,
                                       const FloorSheet& sheet,
                                       Key key,
                                       const SideReview& review,
-                                      const SidePrescription* running) const;
+                                      const SideRecords& records) const;
     [[nodiscard]] const SideReview* reviewOf(Key key) const;
 
     ReviewedRosterPointer m_newest;

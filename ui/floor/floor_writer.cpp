@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/floor_writer.h"
 
+#include "storage/history_reader.h"
 #include "storage/library_store.h"
 #include "storage/set_store.h"
 #include "storage/side_store.h"
@@ -25,45 +26,55 @@ CellKey cellOf(const PlannedSet& planned)
     return {planned.member, planned.exercise, planned.number, planned.side};
 }
 
-// What a person did before that day: a plan goes by what they lifted last, not by what is being
-// logged now.
-std::vector<DoneSet> doneBefore(const storage::Logbook& logbook, MemberId member, Day day)
+// Whose plan, and when.
+struct PlanFor {
+    MemberId member;
+    MeetingId meeting;
+    Day day;
+    SidePlans sides;
+};
+
+std::vector<PlannedSet> setsFor(const storage::Logbook& logbook,
+                                const FloorReference& reference,
+                                const std::vector<PlanItem>& items,
+                                const PlanFor& whom)
 {
-    std::vector<DoneSet> done = SetStore(logbook).ofMember(member);
-    std::erase_if(done, [day](const DoneSet& set) { return set.performed.day >= day; });
-    return done;
+    const auto history = storage::historyOf(logbook, whom.member);
+    if (!history) {
+        return {};
+    }
+    return planFor(
+        {*history, reference.library, reference.kit, items, whom.day, whom.meeting, whom.sides});
 }
 
-// Plans what the template asks for and is not planned yet.
+// Plans what the class does and is not planned yet.
 void layPlan(storage::WriteScope& scope,
-             const storage::Meeting& meeting,
-             MemberId member,
-             const std::vector<TemplateItem>& items,
+             const PlanFor& whom,
+             const std::vector<PlanItem>& items,
              const FloorReference& reference,
              Moment now)
 {
     const storage::Logbook& logbook = scope.logbook();
     std::set<CellKey> planned;
-    for (const PlannedSet& set : SetStore(logbook).plannedOf(meeting.id)) {
+    for (const PlannedSet& set : SetStore(logbook).plannedOf(whom.meeting)) {
         planned.insert(cellOf(set));
     }
-    const auto done = doneBefore(logbook, member, meeting.day);
-    auto sets = planFromLast(meeting.id, member, items, reference.library.exercises, done);
+    auto sets = setsFor(logbook, reference, items, whom);
     std::erase_if(sets, [&](const PlannedSet& set) { return !planned.insert(cellOf(set)).second; });
-    expectReps(sets, logbook, reference.library, meeting.day, now);
+    expectReps(sets, logbook, reference.library, whom.day, now);
     for (const PlannedSet& set : sets) {
         SetStore::plan(scope, set);
     }
 }
 
-// Takes away open planned sets that the template asks for no more.
+// Takes away open planned sets that the class does no more.
 void dropPlan(storage::WriteScope& scope,
               const FloorSheet& sheet,
-              const std::vector<TemplateItem>& items)
+              const std::vector<PlanItem>& items)
 {
     std::map<ExerciseId, int> wanted;
-    for (const TemplateItem& item : items) {
-        wanted[item.exercise] = item.sets;
+    for (const PlanItem& item : items) {
+        wanted[item.what.exercise] += item.what.sets;
     }
     for (const FloorRow& row : sheet.rows) {
         for (const FloorCell& cell : row.cells) {
@@ -168,23 +179,17 @@ ClassId FloorWriter::addClass(const std::string& name)
 
 void FloorWriter::markCame(const FloorSheet& sheet,
                            const FloorReference& reference,
-                           MemberId member)
+                           MemberId member,
+                           const SidePlans& sides)
 {
     // The first person marked opens the meeting: one action, so that one key takes both back.
     const ActionKind kind = sheet.meeting ? ActionKind::MarkAttendance : ActionKind::OpenMeeting;
     Action action(m_workspace.logbook, kind, m_workspace.clock.now());
-    const storage::Meeting meeting =
-        sheet.meeting.value_or(storage::Meeting{{}, sheet.groupClass, sheet.day, std::nullopt});
-    const MeetingId id = meeting.id.isStored()
-                             ? meeting.id
+    const MeetingId id = sheet.meeting
+                             ? sheet.meeting->id
                              : ClassStore::addMeeting(action, sheet.groupClass, sheet.day, {});
     ClassStore::setAttendance(action, id, {member, isBooked(sheet, member), true});
-    layPlan(action,
-            {id, sheet.groupClass, sheet.day, meeting.start},
-            member,
-            sheet.items.items,
-            reference,
-            m_workspace.clock.now());
+    layPlan(action, {member, id, sheet.day, sides}, sheet.plan, reference, m_workspace.clock.now());
     finish(action);
 }
 
@@ -206,14 +211,22 @@ void FloorWriter::unmark(const FloorSheet& sheet, MemberId member)
 
 void FloorWriter::setTemplate(const FloorSheet& sheet,
                               const FloorReference& reference,
-                              const std::vector<TemplateItem>& items)
+                              const std::vector<TemplateItem>& items,
+                              const std::function<SidePlans(MemberId)>& sides)
 {
     Action action(m_workspace.logbook, ActionKind::EditTemplate, m_workspace.clock.now());
     ClassStore::setTemplate(action, sheet.groupClass, items);
     if (sheet.meeting) {
-        dropPlan(action, sheet, items);
+        const auto plan =
+            itemsOn(action.logbook(), sheet.groupClass, sheet.day, FloorTemplate{items, false, 0});
+        dropPlan(action, sheet, plan);
         for (const FloorRow& row : sheet.rows) {
-            layPlan(action, *sheet.meeting, row.member, items, reference, m_workspace.clock.now());
+            layPlan(
+                action,
+                {row.member, sheet.meeting->id, sheet.day, sides ? sides(row.member) : SidePlans{}},
+                plan,
+                reference,
+                m_workspace.clock.now());
         }
     }
     finish(action);
@@ -223,11 +236,18 @@ PlannedSet FloorWriter::suggestion(const FloorSheet& sheet,
                                    const FloorReference& reference,
                                    const CellKey& key) const
 {
-    const TemplateItem item{key.exercise, key.number, std::nullopt};
+    PlanItem item{{key.exercise, key.number, std::nullopt}, 1, {}, {}, {}};
+    const auto known =
+        std::find_if(sheet.plan.begin(), sheet.plan.end(), [&key](const PlanItem& one) {
+            return one.what.exercise == key.exercise;
+        });
+    if (known != sheet.plan.end()) {
+        item = *known;
+        item.what.sets = std::max(item.what.sets, key.number);
+    }
     const MeetingId meeting = sheet.meeting ? sheet.meeting->id : MeetingId{};
-    const auto done = doneBefore(m_workspace.logbook, key.member, sheet.day);
-    for (const PlannedSet& set : planFromLast(
-             meeting, key.member, std::span(&item, 1), reference.library.exercises, done)) {
+    for (const PlannedSet& set :
+         setsFor(m_workspace.logbook, reference, {item}, {key.member, meeting, sheet.day, {}})) {
         if (cellOf(set) == key) {
             return set;
         }

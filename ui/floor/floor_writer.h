@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/plan/person_plan.h"
 #include "storage/action.h"
 #include "storage/spot_store.h"
 #include "ui/floor/floor_batch.h"
@@ -58,8 +59,12 @@ public:
 
     ClassId addClass(const std::string& name);
 
-    // Marks a person as come and lays their plan; makes the meeting when there is none yet.
-    void markCame(const FloorSheet& sheet, const FloorReference& reference, MemberId member);
+    // Marks a person as come and lays their plan (see planFor); makes the meeting when there is
+    // none yet.
+    void markCame(const FloorSheet& sheet,
+                  const FloorReference& reference,
+                  MemberId member,
+                  const SidePlans& sides = {});
     // Back to not known; takes away what was planned. Only for somebody without done sets.
     void unmark(const FloorSheet& sheet, MemberId member);
 
@@ -67,9 +72,10 @@ public:
     // takes away what is planned no more; done sets stay.
     void setTemplate(const FloorSheet& sheet,
                      const FloorReference& reference,
-                     const std::vector<TemplateItem>& items);
+                     const std::vector<TemplateItem>& items,
+                     const std::function<SidePlans(MemberId)>& sides = {});
 
-    // The plan of a cell that has none yet: what the person lifted last there.
+    // The plan of a cell that has none yet.
     [[nodiscard]] PlannedSet
     suggestion(const FloorSheet& sheet, const FloorReference& reference, const CellKey& key) const;
 

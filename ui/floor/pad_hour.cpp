@@ -18,7 +18,6 @@ namespace {
 
 // Rounds when nobody said how long they take: warm-up first, then even parts of an hour
 // (assumed).
-constexpr int kWarmUpMinutes = 10;
 constexpr int kHourMinutes = 60;
 
 // The round of each column; of a pair of sides that of the side that starts.
@@ -73,8 +72,9 @@ PadCell padCell(const FloorCell& cell,
     if (cell.sides.stopAt) {
         made.planned.amount = cell.sides.stopAt;
     }
-    // What a key must not accept: an open pair is counted, and a load that nobody knows is typed.
-    if (cell.sides.isOpenPair ||
+    // What a key must not accept: an open pair and a set without a limit are counted, and a load
+    // that nobody knows is typed.
+    if (cell.sides.isOpenPair || cell.sides.isUncapped ||
         lacksLoad(made.planned, reference.library.exercise(column.exercise))) {
         made.planned.amount.reset();
     }

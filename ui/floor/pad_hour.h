@@ -23,6 +23,9 @@ struct FloorPlace {
 
 using FloorPlaces = std::map<MemberId, FloorPlace>;
 
+// Before the first set is keyed; assumed.
+inline constexpr int kWarmUpMinutes = 10;
+
 // Which hole of the hooks somebody used last.
 using HookHoles = std::map<std::pair<MemberId, ExerciseId>, int>;
 

@@ -68,6 +68,12 @@ QString openCellText(const FloorCell& cell, const Exercise* exercise)
         return SideWords::tr("stop at %1").arg(number(*sides.stopAt));
     }
     const QString plan = plannedText(*cell.planned, exercise);
+    if (sides.isUncapped) {
+        return SideWords::tr("no limit: %1").arg(plan);
+    }
+    if (sides.isExtra) {
+        return SideWords::tr("one more: %1").arg(plan);
+    }
     return sides.isFirst ? SideWords::tr("first: %1").arg(plan) : plan;
 }
 
@@ -97,6 +103,14 @@ QString sidesText(const FloorCell& cell, Side side)
                    ? SideWords::tr("stop at %1: the last rep of the %2 was not clean")
                          .arg(limit, first)
                    : SideWords::tr("stop at %1, as many as the %2 did").arg(limit, first);
+    }
+    if (sides.isUncapped) {
+        return SideWords::tr("no limit in this set: the %1 goes on to one to three in reserve; "
+                             "type reps and reserve (11.2)")
+            .arg(sideText(side));
+    }
+    if (sides.isExtra) {
+        return SideWords::tr("one set more for the weaker side");
     }
     if (!sides.isCapped) {
         return SideWords::tr("%1 first").arg(first);

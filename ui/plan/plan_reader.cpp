@@ -71,9 +71,7 @@ ClassPlan readClassPlan(const storage::Logbook& logbook, ClassId groupClass, Day
     if (plan.usual.empty()) {
         const FloorTemplate proposed = templateFor(logbook, groupClass, on);
         plan.proposedFrom = proposed.meetingsSeen;
-        for (const TemplateItem& item : proposed.items) {
-            plan.usual.push_back({item, 1, std::nullopt, std::nullopt, std::nullopt});
-        }
+        plan.usual = planItems(proposed.items);
     }
     for (const MemberId member : expectedIn(logbook, plan)) {
         if (auto history = storage::historyOf(logbook, member)) {
