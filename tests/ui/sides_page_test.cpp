@@ -8,10 +8,12 @@
 #include "ui/charts/member_sides_chart.h"
 #include "ui/charts/sides_chart.h"
 #include "ui/pages/member_page.h"
+#include "ui/pages/side_card.h"
 #include "ui/pages/sides_page.h"
 #include "ui/side_text.h"
 #include "ui/workspace.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QLabel>
@@ -25,7 +27,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-namespace levelbar::ui {
+namespace levelbar::ui::sides_page_test {
 namespace {
 
 using ::testing::HasSubstr;
@@ -133,6 +135,44 @@ TEST_F(SidesPageTest, NoOddsAreGivenForWhoIsSentOn)
     EXPECT_THAT(said, Not(HasSubstr("likely")));
     EXPECT_THAT(said, Not(HasSubstr("certain")));
     EXPECT_THAT(said, Not(HasSubstr("in 100")));
+}
+
+TEST(SideCardTest, TheSetMoreIsChosenAndTrainingEndedWhereTheDifferenceIsSeen)
+{
+    SideCard card;
+    QSignalSpy extra(&card, &SideCard::extraSetWanted);
+    QSignalSpy ended(&card, &SideCard::trainingEnded);
+    SidesRow row;
+    row.side.measure.exercise = ExerciseId{5};
+    row.side.tier = SideTier::Act;
+    row.side.weaker = Side::Left;
+    card.show(row, kToday);
+    auto* box = card.findChild<QCheckBox*>(QStringLiteral("sideExtraSet"));
+    auto* end = card.findChild<QPushButton*>(QStringLiteral("sideTrainingEnd"));
+    ASSERT_TRUE(box != nullptr && end != nullptr);
+    EXPECT_TRUE(box->isVisibleTo(&card));
+    EXPECT_FALSE(end->isEnabled());
+    box->click();
+    ASSERT_EQ(extra.count(), 1);
+    EXPECT_TRUE(extra.front().front().toBool());
+
+    card.show(row, kToday, SidePrescription{ExerciseId{5}, kToday - 60, {}, {}, true});
+    EXPECT_TRUE(box->isChecked());
+    EXPECT_THAT(card.findChild<QLabel*>(QStringLiteral("sideTrained"))->text().toStdString(),
+                HasSubstr("The eight weeks of one set more are over."));
+    end->click();
+    EXPECT_EQ(ended.count(), 1);
+}
+
+TEST(SideCardTest, WhatIsOnlyShownIsNotTrained)
+{
+    SideCard card;
+    SidesRow row;
+    row.side.measure.test = TestId{1}; // grip
+    row.side.tier = SideTier::Act;
+    row.side.weaker = Side::Left;
+    card.show(row, kToday);
+    EXPECT_FALSE(card.findChild<QCheckBox*>(QStringLiteral("sideExtraSet"))->isVisibleTo(&card));
 }
 
 TEST_F(SidesPageTest, RowsAndListsAreFilteredByClassAndGroup)
@@ -308,4 +348,4 @@ TEST_F(SidesPageTest, ALineUnderLeftAndRightOpensItsPicture)
 }
 
 } // namespace
-} // namespace levelbar::ui
+} // namespace levelbar::ui::sides_page_test

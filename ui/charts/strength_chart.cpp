@@ -22,7 +22,6 @@ namespace levelbar::ui {
 namespace {
 
 constexpr int kDaysAround = 5;
-constexpr int kShortestDays = 28;
 constexpr int kGoalDaysAhead = 84; // a goal's day farther off would squeeze the past
 
 // The values that lie in the window, in the chart's scale.
@@ -169,7 +168,7 @@ void StrengthChart::show(StrengthView view)
 
 void StrengthChart::setWhole(bool keepsWindow)
 {
-    Day from = m_view.asOf - kShortestDays;
+    Day from = m_view.asOf - TimeWindow::kFewestOfAll;
     Day to = m_view.asOf;
     const auto take = [&](const StrengthCourse& course) {
         if (!course.figure.dots.empty()) {

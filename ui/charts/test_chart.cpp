@@ -5,6 +5,7 @@
 #include "ui/charts/calendar_axis.h"
 #include "ui/charts/chart_looks.h"
 #include "ui/charts/safe_chart_view.h"
+#include "ui/charts/time_window.h"
 #include "ui/theme.h"
 #include "ui/words.h"
 
@@ -28,7 +29,6 @@ namespace levelbar::ui {
 namespace {
 
 constexpr int kDaysAround = 5;
-constexpr int kShortestDays = 28;
 
 } // namespace
 
@@ -137,7 +137,7 @@ void TestChart::show(const TestFigure& figure, Day today, const QString& summary
 
 void TestChart::setRanges(Day today)
 {
-    Day from = today - kShortestDays;
+    Day from = today - TimeWindow::kFewestOfAll;
     Day to = today;
     double low = 1e9;
     double high = -1e9;

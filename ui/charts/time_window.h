@@ -11,6 +11,7 @@ namespace levelbar::ui {
 class TimeWindow {
 public:
     static constexpr int kFewestDays = 14;
+    static constexpr int kFewestOfAll = 28; // that a chart begins with, however little there is
 
     // All there is; shows it. to after from.
     void setWhole(Day from, Day to);

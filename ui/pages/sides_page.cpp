@@ -134,6 +134,8 @@ void SidesPage::connectParts()
     connect(m_card, &SideCard::opened, this, &SidesPage::opened);
     connect(m_card, &SideCard::reasonWanted, this, &SidesPage::addReason);
     connect(m_card, &SideCard::reasonEnded, this, &SidesPage::endReason);
+    connect(m_card, &SideCard::extraSetWanted, this, &SidesPage::wantExtraSet);
+    connect(m_card, &SideCard::trainingEnded, this, &SidesPage::endTraining);
 }
 
 SidesPage::TierList
@@ -259,7 +261,53 @@ void SidesPage::chooseListed(const QListWidgetItem* item)
 
 void SidesPage::showCard()
 {
-    m_card->show(m_chart->current(), m_roster ? m_roster->review.asOf : Day{});
+    m_card->show(m_chart->current(), m_roster ? m_roster->review.asOf : Day{}, runningTraining());
+}
+
+std::optional<SidePrescription> SidesPage::runningTraining() const
+{
+    const auto row = m_chart->current();
+    if (!row || !row->side.measure.exercise || !m_roster) {
+        return std::nullopt;
+    }
+    const SideRecords records = storage::SideStore(m_workspace.logbook).ofMember(row->member);
+    const SidePrescription* running =
+        records.prescriptionFor(*row->side.measure.exercise, m_roster->review.asOf);
+    return running == nullptr ? std::nullopt : std::optional(*running);
+}
+
+void SidesPage::keepTraining(const SidePrescription& prescription)
+{
+    const auto row = m_chart->current();
+    perform(m_workspace.prompter, [&] {
+        storage::Action action(m_workspace.logbook,
+                               storage::ActionKind::EditSidePrescription,
+                               m_workspace.clock.now());
+        storage::SideStore::putPrescription(action, row->member, prescription);
+        m_workspace.notifier.announce(action.commit());
+    });
+    showCard();
+}
+
+void SidesPage::wantExtraSet(bool isWanted)
+{
+    const auto row = m_chart->current();
+    if (!row || !row->side.measure.exercise) {
+        return;
+    }
+    SidePrescription prescription = runningTraining().value_or(
+        SidePrescription{*row->side.measure.exercise, m_workspace.clock.today(), {}, {}, false});
+    prescription.wantsExtraSet = isWanted;
+    keepTraining(prescription);
+}
+
+void SidesPage::endTraining()
+{
+    if (auto running = runningTraining()) {
+        running->ended = m_workspace.clock.today();
+        running->why = SideEnd::ByHand;
+        keepTraining(*running);
+    }
 }
 
 void SidesPage::keepThreshold(double percent)

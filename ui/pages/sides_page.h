@@ -46,6 +46,11 @@ private:
     void fillList(const TierList& target);
     void chooseListed(const QListWidgetItem* item);
     void showCard();
+    // How the chosen person's difference is trained now.
+    [[nodiscard]] std::optional<SidePrescription> runningTraining() const;
+    void keepTraining(const SidePrescription& prescription);
+    void wantExtraSet(bool isWanted);
+    void endTraining();
     void keepThreshold(double percent);
     void keepReason(const KnownReason& reason);
     void addReason(const QString& text);
