@@ -5,7 +5,7 @@
 
 #include <nlohmann/json.hpp>
 
-namespace levelbar {
+namespace levelbar::awkward_names_test {
 namespace {
 
 using tests::quoted;
@@ -153,4 +153,4 @@ TEST_F(AwkwardNamesTest, AreOnOneLineOfWhatIsPrinted)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::awkward_names_test

@@ -5,7 +5,7 @@
 
 #include <sys/stat.h>
 
-namespace levelbar {
+namespace levelbar::awkward_places_test {
 namespace {
 
 using tests::Ran;
@@ -184,4 +184,4 @@ TEST_F(AwkwardPlacesTest, WhatCannotBePrintedOrReadToItsEndIsAFailure)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::awkward_places_test

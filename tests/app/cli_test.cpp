@@ -11,7 +11,7 @@
 #include <fstream>
 #include <sstream>
 
-namespace levelbar {
+namespace levelbar::cli_test {
 namespace {
 
 using tests::quoted;
@@ -266,4 +266,4 @@ TEST_F(CliTest, TheCommittedDemoIsWhatItsProgramWrites)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::cli_test

@@ -6,7 +6,7 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <nlohmann/json.hpp>
 
-namespace levelbar {
+namespace levelbar::damaged_logbook_test {
 namespace {
 
 using tests::Ran;
@@ -154,4 +154,4 @@ TEST_F(DamagedLogbookTest, CheckNamesTheTableOfADamagedPage)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::damaged_logbook_test

@@ -9,7 +9,7 @@
 #include <map>
 #include <string>
 
-namespace levelbar {
+namespace levelbar::desktop_test {
 namespace {
 
 using tests::quoted;
@@ -61,4 +61,4 @@ TEST(DesktopTest, HelpAndWrongOptionsSaySo)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::desktop_test

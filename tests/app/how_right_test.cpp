@@ -6,7 +6,7 @@
 
 #include <nlohmann/json.hpp>
 
-namespace levelbar {
+namespace levelbar::how_right_test {
 namespace {
 
 const Day kFirst = parseDay("2026-10-01").value();
@@ -101,4 +101,4 @@ TEST_F(HowRightTest, WrongUsageAndAPeriodThatEndsBeforeItBeginsAreToldApart)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::how_right_test

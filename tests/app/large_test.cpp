@@ -11,7 +11,7 @@
 #include <cstdio>
 #include <fstream>
 
-namespace levelbar {
+namespace levelbar::large_test {
 namespace {
 
 using tests::quoted;
@@ -55,4 +55,4 @@ TEST(LargeTest, TwoMillionSetsSlow)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::large_test

@@ -17,7 +17,7 @@
 
 // The open data of real people as a first run: imported and reviewed by the program, and what it
 // shows of the leg data worked out a second time here, from the published formulas.
-namespace levelbar {
+namespace levelbar::open_data_test {
 namespace {
 
 using Json = nlohmann::json;
@@ -432,4 +432,4 @@ TEST_F(OpenDataTest, LegTrendsAgreeWithAPlainLineThroughTheTests)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::open_data_test

@@ -3,7 +3,7 @@
 
 #include "tests/support/cli_folder.h"
 
-namespace levelbar {
+namespace levelbar::readme_test {
 namespace {
 
 class ReadmeTest : public tests::CliFolder {
@@ -73,4 +73,4 @@ TEST_F(ReadmeTest, EveryCommandExplainsItself)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::readme_test

@@ -8,7 +8,7 @@
 #include <fstream>
 #include <sstream>
 
-namespace levelbar {
+namespace levelbar::report_test {
 namespace {
 
 using tests::quoted;
@@ -98,4 +98,4 @@ TEST_F(ReportCommandTest, WithoutTheDesktopProgramBesideItSaysSo)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::report_test

@@ -8,7 +8,7 @@
 
 #include <fstream>
 
-namespace levelbar {
+namespace levelbar::share_racks_test {
 namespace {
 
 using tests::quoted;
@@ -124,4 +124,4 @@ TEST_F(ShareRacksTest, RefusesWrongUsage)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::share_racks_test

@@ -9,7 +9,7 @@
 #include <fstream>
 #include <sstream>
 
-namespace levelbar {
+namespace levelbar::sides_command_test {
 namespace {
 
 using Json = nlohmann::json;
@@ -118,4 +118,4 @@ TEST_F(SidesCommandTest, WhoOrWhatIsNotThereIsTheInputsFault)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::sides_command_test

@@ -8,7 +8,7 @@
 
 #include <fstream>
 
-namespace levelbar {
+namespace levelbar::target_test {
 namespace {
 
 using tests::quoted;
@@ -161,4 +161,4 @@ TEST_F(TargetCommandTest, SomeoneWhoseLoadsAreInPoundsIsToldPounds)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::target_test

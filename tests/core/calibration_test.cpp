@@ -7,7 +7,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar {
+namespace levelbar::calibration_test {
 namespace {
 
 using tests::day;
@@ -202,4 +202,4 @@ TEST(PredictionTest, KeepsNothingWhereNothingIsKnown)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::calibration_test

@@ -12,7 +12,7 @@
 
 // The filter and smoother against one dense system of equations for the same tests. Both linearise
 // at the same points, so they must agree but for rounding: 2e-11 was seen.
-namespace levelbar {
+namespace levelbar::dense_strength_test {
 namespace {
 
 using tests::DenseStrength;
@@ -158,4 +158,4 @@ TEST(DenseStrengthTest, ShortStepsAreTakenWithoutTheSlopesDecay)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::dense_strength_test

@@ -7,7 +7,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar {
+namespace levelbar::due_attention_test {
 namespace {
 
 using tests::day;
@@ -261,4 +261,4 @@ TEST(DueDayTest, TakesADateOrDaysFromToday)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::due_attention_test

@@ -10,7 +10,7 @@
 #include <algorithm>
 #include <cstdio>
 
-namespace levelbar {
+namespace levelbar::floor_events_test {
 namespace {
 
 using tests::Keyboard;
@@ -361,4 +361,4 @@ TEST(ClassHourTest, AnHourTakesAtMost320KeysAndFortySetsAreSeen)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::floor_events_test

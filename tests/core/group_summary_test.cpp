@@ -9,7 +9,7 @@
 
 #include <numeric>
 
-namespace levelbar {
+namespace levelbar::group_summary_test {
 namespace {
 
 using tests::day;
@@ -197,4 +197,4 @@ TEST(GroupSummaryTest, CsvNeverRunsAFormulaAndLeavesWithheldCellsEmpty)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::group_summary_test

@@ -11,7 +11,7 @@
 #include <functional>
 #include <map>
 
-namespace levelbar {
+namespace levelbar::gym_test {
 namespace {
 
 Mass kg(double kilograms)
@@ -225,4 +225,4 @@ TEST(AvailableLoadsTest, AMachineGoesByItsStep)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::gym_test

@@ -10,7 +10,7 @@
 #include <cstdio>
 #include <set>
 
-namespace levelbar {
+namespace levelbar::kit_clash_test {
 namespace {
 
 using tests::kDumbbellPress;
@@ -202,4 +202,4 @@ TEST(KitClashTest, SettlesSmallClassesAsWellAsTryingEverything)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::kit_clash_test

@@ -8,7 +8,7 @@
 #include <algorithm>
 #include <functional>
 
-namespace levelbar {
+namespace levelbar::ladder_test {
 namespace {
 
 std::vector<Exercise> exercises()
@@ -194,4 +194,4 @@ TEST(ExerciseDetailTest, IsRefusedForWhatCannotBeShownOrFound)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::ladder_test

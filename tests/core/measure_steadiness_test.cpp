@@ -12,7 +12,7 @@
 #include <cmath>
 #include <numeric>
 
-namespace levelbar {
+namespace levelbar::measure_steadiness_test {
 namespace {
 
 const Day kToday = tests::day("2026-06-30");
@@ -115,4 +115,4 @@ TEST(SideCutTest, WhoWasListedStaysALittleBelowTheCut)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::measure_steadiness_test

@@ -6,7 +6,7 @@
 
 #include <algorithm>
 
-namespace levelbar {
+namespace levelbar::meeting_plan_test {
 namespace {
 
 constexpr ExerciseId kBench{1};
@@ -205,4 +205,4 @@ TEST(ClassWeekTest, NamesWhatWasAddedChangedAndRemoved)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::meeting_plan_test

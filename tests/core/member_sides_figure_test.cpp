@@ -8,7 +8,7 @@
 
 #include <cmath>
 
-namespace levelbar {
+namespace levelbar::member_sides_figure_test {
 namespace {
 
 using tests::day;
@@ -194,4 +194,4 @@ TEST(SidesFigureTest, ByCertaintyTheSurestComesFirstAndOneDayLast)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::member_sides_figure_test

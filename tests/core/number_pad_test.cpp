@@ -11,7 +11,7 @@
 #include <map>
 #include <tuple>
 
-namespace levelbar {
+namespace levelbar::number_pad_test {
 namespace {
 
 using tests::Keyboard;
@@ -270,4 +270,4 @@ TEST(NumberPadTest, WhateverIsTypedTheCursorStandsOnAnOpenCellAndTakingBackUndoe
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::number_pad_test

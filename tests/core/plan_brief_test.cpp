@@ -4,7 +4,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar {
+namespace levelbar::plan_brief_test {
 namespace {
 
 constexpr ExerciseId kRow{7};
@@ -81,4 +81,4 @@ TEST_F(PlanBriefTest, WhatTheGymHasTooFewOfComesFirst)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::plan_brief_test

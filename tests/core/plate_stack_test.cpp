@@ -5,7 +5,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar {
+namespace levelbar::plate_stack_test {
 namespace {
 
 Mass kg(double kilograms)
@@ -83,4 +83,4 @@ TEST(PlateStackTest, RefusesPlatesThatAreNone)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::plate_stack_test

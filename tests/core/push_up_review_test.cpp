@@ -4,7 +4,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar {
+namespace levelbar::push_up_review_test {
 namespace {
 
 const Day kToday{20600};
@@ -186,4 +186,4 @@ TEST_F(PushUpReviewTest, IsSaidInWordsOfTheTrade)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::push_up_review_test

@@ -14,7 +14,7 @@
 #include <cstdlib>
 #include <limits>
 
-namespace levelbar {
+namespace levelbar::push_up_rung_test {
 namespace {
 
 using tests::Random;
@@ -421,4 +421,4 @@ TEST(HoleOfAThousandPeople, FromTheBenchPress)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::push_up_rung_test

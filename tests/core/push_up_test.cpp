@@ -12,7 +12,7 @@
 #include <cstdio>
 #include <limits>
 
-namespace levelbar {
+namespace levelbar::push_up_test {
 namespace {
 
 constexpr std::array<std::optional<Sex>, 3> kSexes = {std::nullopt, Sex::Female, Sex::Male};
@@ -309,4 +309,4 @@ TEST(ScaleReadingTest, RefusesWhatCannotBeARightReading)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::push_up_test

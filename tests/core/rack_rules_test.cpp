@@ -10,7 +10,7 @@
 #include <numeric>
 #include <set>
 
-namespace levelbar {
+namespace levelbar::rack_rules_test {
 namespace {
 
 using tests::drawnRackTask;
@@ -271,4 +271,4 @@ TEST(RackRulesTest, TheSameSeedGivesTheSameSharing)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::rack_rules_test

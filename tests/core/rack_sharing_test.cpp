@@ -10,7 +10,7 @@
 #include <numeric>
 #include <set>
 
-namespace levelbar {
+namespace levelbar::rack_sharing_test {
 namespace {
 
 using tests::drawnRackTask;
@@ -300,4 +300,4 @@ TEST(RackSharingTest, RefusesWhatCannotBeShared)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::rack_sharing_test

@@ -10,7 +10,7 @@
 
 #include <algorithm>
 
-namespace levelbar {
+namespace levelbar::report_test {
 namespace {
 
 using tests::day;
@@ -291,4 +291,4 @@ TEST_F(ReportTest, AChartsCsvHoldsDotsAndBand)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::report_test

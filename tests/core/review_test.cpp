@@ -11,7 +11,7 @@
 
 #include <algorithm>
 
-namespace levelbar {
+namespace levelbar::review_test {
 namespace {
 
 using tests::day;
@@ -255,4 +255,4 @@ TEST(ClassPlanTest, ProposesWhatMostPeopleDid)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::review_test

@@ -9,7 +9,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace levelbar {
+namespace levelbar::round_minutes_test {
 namespace {
 
 SharedRack rack(std::size_t people, int plateMoves = 0, int hookMoves = 0)
@@ -176,4 +176,4 @@ TEST(TurnSecondsTest, TheIntervalHoldsTheTruthAboutNineTimesInTen)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::round_minutes_test

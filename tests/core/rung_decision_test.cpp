@@ -9,7 +9,7 @@
 #include <array>
 #include <utility>
 
-namespace levelbar {
+namespace levelbar::rung_decision_test {
 namespace {
 
 using tests::day;
@@ -349,4 +349,4 @@ TEST(RungDecisionTest, AgreesWithTheRulesWrittenTheLongWay)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::rung_decision_test

@@ -11,7 +11,7 @@
 #include <cstdio>
 #include <cstdlib>
 
-namespace levelbar {
+namespace levelbar::setup_proposal_test {
 namespace {
 
 using tests::Random;
@@ -258,4 +258,4 @@ TEST(SetupProposalTest, FiveHundredInventedGymsTeachTheHole)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::setup_proposal_test

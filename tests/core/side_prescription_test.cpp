@@ -8,7 +8,7 @@
 
 #include <algorithm>
 
-namespace levelbar {
+namespace levelbar::side_prescription_test {
 namespace {
 
 using tests::set;
@@ -272,4 +272,4 @@ TEST(SideChangeTest, WhatIsInDoubtHasNotMoved)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::side_prescription_test

@@ -12,7 +12,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace levelbar {
+namespace levelbar::side_review_test {
 namespace {
 
 using tests::day;
@@ -339,4 +339,4 @@ TEST(SideOrderTest, TheSecondSidesFatigueListsNobodyWhereTheStartAlternates)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::side_review_test

@@ -16,7 +16,7 @@
 #include <functional>
 
 // An invented roster whose true differences are known: 200 people, six exercises.
-namespace levelbar {
+namespace levelbar::sides_roster_test {
 namespace {
 
 using tests::Random;
@@ -345,4 +345,4 @@ TEST(SidesRoster, CapsThatWereNotMarkedWouldHideDifferences)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::sides_roster_test

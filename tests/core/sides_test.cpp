@@ -11,7 +11,7 @@
 #include <cmath>
 #include <cstdio>
 
-namespace levelbar {
+namespace levelbar::sides_test {
 namespace {
 
 using tests::day;
@@ -327,4 +327,4 @@ TEST(SideListsTest, NamesDoNotFlickerAtTheCut)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::sides_test

@@ -8,7 +8,7 @@
 
 #include <array>
 
-namespace levelbar {
+namespace levelbar::stations_test {
 namespace {
 
 Exercise liftOf(Implement implement)
@@ -124,4 +124,4 @@ TEST(SetupCardTest, HolesAndTextsHaveTheirLimits)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::stations_test

@@ -7,7 +7,7 @@
 
 #include <cmath>
 
-namespace levelbar {
+namespace levelbar::strength_course_test {
 namespace {
 
 constexpr Day kToday{20400};
@@ -150,4 +150,4 @@ TEST(BodyMassCourseTest, LiesOnLinesBetweenWeighings)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::strength_course_test

@@ -6,7 +6,7 @@
 
 #include <cmath>
 
-namespace levelbar {
+namespace levelbar::strength_goal_test {
 namespace {
 
 const Day kToday{20600};
@@ -106,4 +106,4 @@ TEST(StrengthGoalTest, NoLoadAndADayThatIsOverAreRefused)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::strength_goal_test

@@ -11,7 +11,7 @@
 
 #include <cmath>
 
-namespace levelbar {
+namespace levelbar::strength_test {
 namespace {
 
 using tests::day;
@@ -261,4 +261,4 @@ TEST(StrengthTest, ThePastAsSeenTodayEndsInToday)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::strength_test

@@ -15,7 +15,7 @@
 
 // How near the model comes to a truth that it does not share: simulated people whose rep curves,
 // gains, days and ways of naming the reserve are not its own. The bounds are goals of the project.
-namespace levelbar {
+namespace levelbar::strength_worlds_test {
 namespace {
 
 using tests::SimulatedMember;
@@ -186,4 +186,4 @@ TEST(StrengthWorldsTest, HoldsInEveryWorldSlow)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::strength_worlds_test

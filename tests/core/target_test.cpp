@@ -9,7 +9,7 @@
 
 #include <cmath>
 
-namespace levelbar {
+namespace levelbar::target_test {
 namespace {
 
 using tests::day;
@@ -256,4 +256,4 @@ TEST(EffortTest, TheRpeScaleIsTenLessTheReserve)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::target_test

@@ -5,7 +5,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar {
+namespace levelbar::test_figure_test {
 namespace {
 
 constexpr Day kToday{20400};
@@ -97,4 +97,4 @@ TEST(TestWordsTest, ValuesHaveNoNeedlessZeros)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::test_figure_test

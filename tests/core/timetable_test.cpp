@@ -10,7 +10,7 @@
 #include <algorithm>
 #include <set>
 
-namespace levelbar {
+namespace levelbar::timetable_test {
 namespace {
 
 using tests::day;
@@ -306,4 +306,4 @@ TEST(PlacesTest, WhateverHappensNobodyIsTwiceAndNobodyWaitsBesideAFreePlace)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::timetable_test

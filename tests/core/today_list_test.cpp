@@ -11,7 +11,7 @@
 #include <algorithm>
 #include <numeric>
 
-namespace levelbar {
+namespace levelbar::today_list_test {
 namespace {
 
 using tests::day;
@@ -333,4 +333,4 @@ TEST(MeetingBriefTest, NamesWhoHadPainLacksClearanceComesBackOrIsNew)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::today_list_test

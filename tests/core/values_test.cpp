@@ -11,7 +11,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar {
+namespace levelbar::values_test {
 namespace {
 
 TEST(MassTest, KeepsWhatWasTypedToTheLastDigit)
@@ -202,4 +202,4 @@ TEST(FaultTest, EveryCodeHasItsSentence)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::values_test

@@ -16,7 +16,7 @@
 #include <cstdio>
 #include <numeric>
 
-namespace levelbar {
+namespace levelbar::worth_eyes_test {
 namespace {
 
 const StrengthParameters kParameters = forExperience(Experience::Intermediate);
@@ -375,4 +375,4 @@ TEST(OnlyEnterTest, TwelveWeeksOfEnterNarrowNothingAndNothingRises)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::worth_eyes_test

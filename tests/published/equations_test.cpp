@@ -9,7 +9,7 @@
 #include <array>
 #include <cmath>
 
-namespace levelbar {
+namespace levelbar::equations_test {
 namespace {
 
 // One-rep max from 100 kg, computed by hand from the published coefficients (sources:
@@ -122,4 +122,4 @@ TEST(RepCurve, IsInverseAndFalls)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::equations_test

@@ -8,7 +8,7 @@
 #include <algorithm>
 #include <vector>
 
-namespace levelbar {
+namespace levelbar::false_discovery_test {
 namespace {
 
 using tests::benjaminiHochberg;
@@ -61,4 +61,4 @@ TEST(PublishedFalseDiscovery, StepsUp)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::false_discovery_test

@@ -11,7 +11,7 @@
 
 // Grip strength of adults of the U.S. (NHANES 2013-2014, tests/data/README.md): the first two
 // trials stand for two days, and the third says who was right.
-namespace levelbar {
+namespace levelbar::grip_lists_test {
 namespace {
 
 using tests::GripPerson;
@@ -164,4 +164,4 @@ TEST_F(GripListsTest, AThirdOfThePeopleListsAboutTheSameShare)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::grip_lists_test

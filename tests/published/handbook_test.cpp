@@ -8,7 +8,7 @@
 
 #include <set>
 
-namespace levelbar {
+namespace levelbar::handbook_test {
 namespace {
 
 // Sheppard and Triplett in NSCA Essentials of Strength Training and Conditioning, 4th edition,
@@ -74,4 +74,4 @@ TEST(HandbookTest, RpeIsTenLessTheReserveOnTheRepCurve)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::handbook_test

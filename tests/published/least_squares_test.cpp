@@ -13,7 +13,7 @@
 
 // Data and certified values of NIST's Statistical Reference Datasets (public domain), as they
 // stand in the tests of the GNU Scientific Library; values of R as computed by R 4.2.2.
-namespace levelbar {
+namespace levelbar::least_squares_test {
 namespace {
 
 using Column = std::vector<double>;
@@ -316,4 +316,4 @@ TEST(RobustLineTest, PointsOnALineGiveItExactly)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::least_squares_test

@@ -15,7 +15,7 @@
 
 // Open data of real people (see tests/data/README.md): each later tested maximum is predicted from
 // the earlier ones only, beside what a spreadsheet would do: the last value, and a straight line.
-namespace levelbar {
+namespace levelbar::next_maximum_test {
 namespace {
 
 struct Series {
@@ -182,4 +182,4 @@ TEST(NextMaximumTest, PressDataIsPredictedBetterThanByTheLastValue)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::next_maximum_test

@@ -16,7 +16,7 @@
 // Open data of real people (see tests/data/README.md): everybody's last tested value is forecast
 // from the earlier ones only, beside the last value and a straight line. Two of the tests lie
 // further ahead than the six weeks of a forecast; the level is carried on as the trend says.
-namespace levelbar {
+namespace levelbar::next_value_test {
 namespace {
 
 // By exercise, then person and side.
@@ -191,4 +191,4 @@ TEST(NextValue, TwoValuesAreNotMadeMuchOf)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::next_value_test

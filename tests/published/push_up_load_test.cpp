@@ -19,7 +19,7 @@
 // bottom, which no peak can do; so it is used for ratios between kinds, not for the level.
 // Where no stature is published: 1.78 m men, 1.65 m women, 1.72 m both.
 
-namespace levelbar {
+namespace levelbar::push_up_load_test {
 namespace {
 
 constexpr Length kMan = Length::ofMillimetres(1780);
@@ -231,4 +231,4 @@ TEST(PublishedPushUps, StaticsGiveTheirWorkedValues)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::push_up_load_test

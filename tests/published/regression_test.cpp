@@ -10,7 +10,7 @@
 #include <array>
 #include <cmath>
 
-namespace levelbar {
+namespace levelbar::regression_test {
 namespace {
 
 // NIST Statistical Reference Datasets, Norris: certified values to 15 digits.
@@ -113,4 +113,4 @@ TEST(SideIndices, AreTheirTextbookValues)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::regression_test

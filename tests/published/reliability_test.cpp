@@ -11,7 +11,7 @@
 #include <limits>
 #include <vector>
 
-namespace levelbar {
+namespace levelbar::reliability_test {
 namespace {
 
 // Weir 2005 (J Strength Cond Res 19:231-240), data set A: eight people, two trials each.
@@ -225,4 +225,4 @@ TEST(PublishedDistributions, QuantilesOfTables)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::reliability_test

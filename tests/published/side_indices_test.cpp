@@ -9,7 +9,7 @@
 #include <cmath>
 #include <limits>
 
-namespace levelbar {
+namespace levelbar::side_indices_test {
 namespace {
 
 struct Worked {
@@ -122,4 +122,4 @@ TEST(PublishedSideIndices, StayInTheirRangesAtTheExtremes)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::side_indices_test

@@ -10,7 +10,7 @@
 // Check vectors of the trial of this method, an independent program in another language whose
 // recursion agrees with a dense solution of the same linearised problem to 4e-14. "One pass" is one
 // forward and backward pass from the first guess; "converged" is run to 1e-13.
-namespace levelbar {
+namespace levelbar::strength_filter_test {
 namespace {
 
 struct Row {
@@ -126,4 +126,4 @@ TEST(StrengthFilterVectors, WhatTheProductLeavesOutCostsLittle)
 }
 
 } // namespace
-} // namespace levelbar
+} // namespace levelbar::strength_filter_test

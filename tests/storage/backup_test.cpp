@@ -15,7 +15,7 @@
 #include <sys/stat.h>
 #include <thread>
 
-namespace levelbar::storage {
+namespace levelbar::storage::backup_test {
 namespace {
 
 using tests::addMember;
@@ -116,4 +116,4 @@ TEST(ScratchCopyTest, TakesWhatIsDoneToItWithItself)
 }
 
 } // namespace
-} // namespace levelbar::storage
+} // namespace levelbar::storage::backup_test

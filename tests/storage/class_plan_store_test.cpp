@@ -6,7 +6,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar::storage {
+namespace levelbar::storage::class_plan_store_test {
 namespace {
 
 using tests::kNow;
@@ -67,4 +67,4 @@ TEST_F(ClassPlanStoreTest, BlocksAndWeeksAreReplacedAndTakenBack)
 }
 
 } // namespace
-} // namespace levelbar::storage
+} // namespace levelbar::storage::class_plan_store_test

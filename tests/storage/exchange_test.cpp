@@ -11,7 +11,7 @@
 
 #include <sstream>
 
-namespace levelbar::storage {
+namespace levelbar::storage::exchange_test {
 namespace {
 
 using tests::kNow;
@@ -443,4 +443,4 @@ TEST_F(ImportTest, WhatIsExportedComesBackUnchanged)
 }
 
 } // namespace
-} // namespace levelbar::storage
+} // namespace levelbar::storage::exchange_test

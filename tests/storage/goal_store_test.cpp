@@ -7,7 +7,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar::storage {
+namespace levelbar::storage::goal_store_test {
 namespace {
 
 using tests::addMember;
@@ -58,4 +58,4 @@ TEST(GoalStoreTest, AGoalOfNothingIsRefusedByTheFile)
 }
 
 } // namespace
-} // namespace levelbar::storage
+} // namespace levelbar::storage::goal_store_test

@@ -6,7 +6,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar::storage {
+namespace levelbar::storage::gym_store_test {
 namespace {
 
 using tests::kNow;
@@ -95,4 +95,4 @@ TEST(OlderLogbookTest, SchemaOneOpensWithEverythingInItAndACopyBeside)
 }
 
 } // namespace
-} // namespace levelbar::storage
+} // namespace levelbar::storage::gym_store_test

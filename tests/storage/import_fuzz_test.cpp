@@ -11,7 +11,7 @@
 #include <algorithm>
 #include <map>
 
-namespace levelbar::storage {
+namespace levelbar::storage::import_fuzz_test {
 namespace {
 
 using tests::kNow;
@@ -204,4 +204,4 @@ TEST(ImportFuzzTest, WhateverTheBytesAreAFileGoesInWholeOrNotAtAll)
 }
 
 } // namespace
-} // namespace levelbar::storage
+} // namespace levelbar::storage::import_fuzz_test

@@ -9,7 +9,7 @@
 #include <algorithm>
 #include <map>
 
-namespace levelbar::storage {
+namespace levelbar::storage::ladder_store_test {
 namespace {
 
 using tests::exercise;
@@ -249,4 +249,4 @@ TEST(ExerciseDetailStoreTest, AChangeOfAShippedOneIsTakenBackByWritingWhatWasShi
 }
 
 } // namespace
-} // namespace levelbar::storage
+} // namespace levelbar::storage::ladder_store_test

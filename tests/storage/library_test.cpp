@@ -14,7 +14,7 @@
 #include <map>
 #include <set>
 
-namespace levelbar::storage {
+namespace levelbar::storage::library_test {
 namespace {
 
 using tests::exercise;
@@ -283,4 +283,4 @@ TEST(LibraryUpdateTest, AShippedExerciseOfAnOwnOnesNameComesHidden)
 }
 
 } // namespace
-} // namespace levelbar::storage
+} // namespace levelbar::storage::library_test

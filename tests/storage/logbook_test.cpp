@@ -19,7 +19,7 @@
 #include <sstream>
 #include <sys/stat.h>
 
-namespace levelbar::storage {
+namespace levelbar::storage::logbook_test {
 namespace {
 
 using tests::addMember;
@@ -465,4 +465,4 @@ TEST(BulkWriteTest, AnImportIsTakenBackButForWhatChangedSince)
 }
 
 } // namespace
-} // namespace levelbar::storage
+} // namespace levelbar::storage::logbook_test

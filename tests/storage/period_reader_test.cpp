@@ -7,7 +7,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-namespace levelbar::storage {
+namespace levelbar::storage::period_reader_test {
 namespace {
 
 using testing::ElementsAre;
@@ -106,4 +106,4 @@ TEST_F(PeriodReaderTest, GroupsAreByNameAndNoGroupComesLast)
 }
 
 } // namespace
-} // namespace levelbar::storage
+} // namespace levelbar::storage::period_reader_test

@@ -15,7 +15,7 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
-namespace levelbar::storage {
+namespace levelbar::storage::power_cut_test {
 namespace {
 
 using tests::benchSet;
@@ -151,4 +151,4 @@ TEST(KillTest, TheFileIsSoundWheneverTheProgramDies)
 }
 
 } // namespace
-} // namespace levelbar::storage
+} // namespace levelbar::storage::power_cut_test

@@ -11,7 +11,7 @@
 #include <algorithm>
 #include <sstream>
 
-namespace levelbar::storage {
+namespace levelbar::storage::round_trip_test {
 namespace {
 
 using tests::kNow;
@@ -226,4 +226,4 @@ TEST(RoundTripTest, WhatIsExportedAndImportedElsewhereIsTheSameToTheByte)
 }
 
 } // namespace
-} // namespace levelbar::storage
+} // namespace levelbar::storage::round_trip_test

@@ -13,7 +13,7 @@
 
 #include <sstream>
 
-namespace levelbar::storage {
+namespace levelbar::storage::session_store_test {
 namespace {
 
 using tests::addMember;
@@ -192,4 +192,4 @@ TEST_F(IncidentStoreTest, TheEmergencyCardIsKeptAndTakenBack)
 }
 
 } // namespace
-} // namespace levelbar::storage
+} // namespace levelbar::storage::session_store_test

@@ -11,7 +11,7 @@
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
-namespace levelbar::storage {
+namespace levelbar::storage::side_store_test {
 namespace {
 
 using tests::addMember;
@@ -222,4 +222,4 @@ TEST(OlderLogbookTest, SchemaThreeOpensAndTakesWhatIsNew)
 }
 
 } // namespace
-} // namespace levelbar::storage
+} // namespace levelbar::storage::side_store_test

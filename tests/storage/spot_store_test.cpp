@@ -13,7 +13,7 @@
 
 #include <filesystem>
 
-namespace levelbar::storage {
+namespace levelbar::storage::spot_store_test {
 namespace {
 
 using tests::addMember;
@@ -117,4 +117,4 @@ TEST(SchemaV8Test, AFileOfVersion7OpensKeepsItsRatingsAndTakesPlaces)
 }
 
 } // namespace
-} // namespace levelbar::storage
+} // namespace levelbar::storage::spot_store_test

@@ -15,7 +15,7 @@
 
 #include <functional>
 
-namespace levelbar::storage {
+namespace levelbar::storage::station_store_test {
 namespace {
 
 using tests::addMember;
@@ -274,4 +274,4 @@ TEST(OlderLogbookTest, SchemaFiveOpensAndItsCardHasNoRack)
 }
 
 } // namespace
-} // namespace levelbar::storage
+} // namespace levelbar::storage::station_store_test

@@ -9,7 +9,7 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <gtest/gtest.h>
 
-namespace levelbar::storage {
+namespace levelbar::storage::timetable_store_test {
 namespace {
 
 using tests::addMember;
@@ -247,4 +247,4 @@ TEST(SchemaV7Test, AFileOfVersion5OpensAndTakesBookings)
 }
 
 } // namespace
-} // namespace levelbar::storage
+} // namespace levelbar::storage::timetable_store_test

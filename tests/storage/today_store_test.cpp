@@ -7,7 +7,7 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <gtest/gtest.h>
 
-namespace levelbar::storage {
+namespace levelbar::storage::today_store_test {
 namespace {
 
 using tests::addMember;
@@ -183,4 +183,4 @@ TEST_F(TodayStoreTest, WhatWasExpectedIsKeptAndComesBackWithWhatWasDone)
 }
 
 } // namespace
-} // namespace levelbar::storage
+} // namespace levelbar::storage::today_store_test

@@ -7,7 +7,7 @@
 #include <QListWidget>
 #include <QSpinBox>
 
-namespace levelbar::ui {
+namespace levelbar::ui::class_floor_closing_test {
 
 class ClosingPanelTest : public ClassFloorTest {
 protected:
@@ -107,4 +107,4 @@ TEST_F(ClosingPanelTest, WhereNobodyCameNothingIsAskedOrWritten)
     EXPECT_FALSE(part<QSpinBox>("closingMinutes")->isEnabled());
 }
 
-} // namespace levelbar::ui
+} // namespace levelbar::ui::class_floor_closing_test

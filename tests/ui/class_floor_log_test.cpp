@@ -6,7 +6,7 @@
 
 #include <algorithm>
 
-namespace levelbar::ui {
+namespace levelbar::ui::class_floor_log_test {
 
 namespace {
 
@@ -309,4 +309,4 @@ TEST_F(ClassFloorTest, OnAnotherDayTypedSetsComeFromASheetAndTheFutureTakesNone)
     EXPECT_EQ(shown(0, 1), "9");
 }
 
-} // namespace levelbar::ui
+} // namespace levelbar::ui::class_floor_log_test

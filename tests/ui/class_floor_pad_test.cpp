@@ -9,7 +9,7 @@
 #include <algorithm>
 #include <set>
 
-namespace levelbar::ui {
+namespace levelbar::ui::class_floor_pad_test {
 
 namespace {
 
@@ -330,4 +330,4 @@ TEST_F(FloorPadTest, SetsWorthWatchingAreAtMostOneAPerson)
     EXPECT_LE(eyes, 2);
 }
 
-} // namespace levelbar::ui
+} // namespace levelbar::ui::class_floor_pad_test

@@ -9,7 +9,7 @@
 #include <QPushButton>
 #include <QSpinBox>
 
-namespace levelbar::ui {
+namespace levelbar::ui::class_floor_plan_test {
 
 namespace {
 
@@ -329,4 +329,4 @@ TEST_F(ClassFloorTest, ThePageIsPaintedWithThirtyPeopleAndFollowsTheCursor)
     EXPECT_GT(changes, 20) << "the page is not blank";
 }
 
-} // namespace levelbar::ui
+} // namespace levelbar::ui::class_floor_plan_test

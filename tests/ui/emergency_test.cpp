@@ -18,7 +18,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar::ui {
+namespace levelbar::ui::emergency_test {
 namespace {
 
 using storage::ContactStore;
@@ -200,4 +200,4 @@ TEST_F(EmergencyTest, ATimeThatIsNoneIsRefusedAndNothingIsWritten)
 }
 
 } // namespace
-} // namespace levelbar::ui
+} // namespace levelbar::ui::emergency_test

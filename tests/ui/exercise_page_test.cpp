@@ -22,7 +22,7 @@
 
 #include <algorithm>
 
-namespace levelbar::ui {
+namespace levelbar::ui::exercise_page_test {
 namespace {
 
 using tests::exercise;
@@ -235,4 +235,4 @@ TEST_F(ExercisePageTest, AHiddenOneIsGoneFromTheListUntilAskedFor)
 }
 
 } // namespace
-} // namespace levelbar::ui
+} // namespace levelbar::ui::exercise_page_test

@@ -17,7 +17,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar::ui {
+namespace levelbar::ui::gym_page_test {
 namespace {
 
 using tests::kNow;
@@ -119,4 +119,4 @@ TEST_F(GymPageTest, CollarsCountAndEffortIsOneChoice)
 }
 
 } // namespace
-} // namespace levelbar::ui
+} // namespace levelbar::ui::gym_page_test

@@ -22,7 +22,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar::ui {
+namespace levelbar::ui::member_page_test {
 namespace {
 
 using tests::kNow;
@@ -272,4 +272,4 @@ TEST(TimeWindowTest, StaysWithinAllAndAboveTwoWeeks)
 }
 
 } // namespace
-} // namespace levelbar::ui
+} // namespace levelbar::ui::member_page_test

@@ -34,7 +34,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace levelbar::ui {
+namespace levelbar::ui::pages_test {
 namespace {
 
 using tests::kNow;
@@ -259,4 +259,4 @@ TEST(ThemeTest, BothThemesAreReadable)
 }
 
 } // namespace
-} // namespace levelbar::ui
+} // namespace levelbar::ui::pages_test

@@ -13,7 +13,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar::ui {
+namespace levelbar::ui::person_journey_test {
 namespace {
 
 using tests::benchSet;
@@ -73,4 +73,4 @@ TEST(PersonJourneyTest, FromTodaysFirstLineToChartAndReportByKeysAlone)
 }
 
 } // namespace
-} // namespace levelbar::ui
+} // namespace levelbar::ui::person_journey_test

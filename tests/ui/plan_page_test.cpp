@@ -22,7 +22,7 @@
 
 #include <optional>
 
-namespace levelbar::ui {
+namespace levelbar::ui::plan_page_test {
 namespace {
 
 using storage::ClassPlanStore;
@@ -202,4 +202,4 @@ TEST_F(PlanPageTest, ASheetGetsANumberAndIsTextNotAPicture)
 }
 
 } // namespace
-} // namespace levelbar::ui
+} // namespace levelbar::ui::plan_page_test

@@ -17,7 +17,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar::ui {
+namespace levelbar::ui::report_page_test {
 namespace {
 
 using tests::kNow;
@@ -141,4 +141,4 @@ TEST_F(ReportPageTest, ThePersonPageLeadsToItAndSavesItsChart)
 }
 
 } // namespace
-} // namespace levelbar::ui
+} // namespace levelbar::ui::report_page_test

@@ -23,7 +23,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar::ui {
+namespace levelbar::ui::setup_card_test {
 namespace {
 
 using tests::exercise;
@@ -207,4 +207,4 @@ TEST_F(SetupTest, RacksAndBenchesAreAddedAndEditedInPlace)
 }
 
 } // namespace
-} // namespace levelbar::ui
+} // namespace levelbar::ui::setup_card_test

@@ -15,7 +15,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar::ui {
+namespace levelbar::ui::timetable_page_test {
 namespace {
 
 using storage::TimetableStore;
@@ -159,4 +159,4 @@ TEST_F(TimetablePageTest, AHolidayClosesTheDay)
 }
 
 } // namespace
-} // namespace levelbar::ui
+} // namespace levelbar::ui::timetable_page_test

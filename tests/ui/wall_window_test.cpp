@@ -9,7 +9,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar::ui {
+namespace levelbar::ui::wall_window_test {
 namespace {
 
 const FloorBook& book()
@@ -110,4 +110,4 @@ INSTANTIATE_TEST_SUITE_P(Themes,
                          });
 
 } // namespace
-} // namespace levelbar::ui
+} // namespace levelbar::ui::wall_window_test

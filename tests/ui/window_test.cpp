@@ -14,7 +14,7 @@
 
 #include <gtest/gtest.h>
 
-namespace levelbar::ui {
+namespace levelbar::ui::window_test {
 namespace {
 
 using tests::benchSet;
@@ -127,4 +127,4 @@ TEST_F(WindowTest, TheReviewOfAFileFollowsEveryCommitAndTheFileEndsAsOne)
 }
 
 } // namespace
-} // namespace levelbar::ui
+} // namespace levelbar::ui::window_test
