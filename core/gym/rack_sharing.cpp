@@ -89,14 +89,14 @@ seat(const TurnCosts& costs, const RackGroups& groups, const std::vector<std::si
     return racks;
 }
 
-Solution solve(const TurnCosts& costs, std::size_t racks, std::uint64_t seed)
+Solution solve(const TurnCosts& costs, std::size_t racks, const RackSharingTask& task)
 {
     if (racks == 1) {
-        return solveOneRack(costs, seed);
+        return solveOneRack(costs, task.seed);
     }
-    Solution solution{searchSharing(costs, racks, seed), crossingBound(costs, racks)};
+    Solution solution{searchSharing(costs, racks, task.seed), crossingBound(costs, racks)};
     const int found = roundsOf(costs, solution.racks);
-    if (solution.lowerBound == found) {
+    if (solution.lowerBound == found || !task.isProofWanted) {
         return solution;
     }
     if (auto groups = RackGroups::list(costs, racks)) {
@@ -130,7 +130,7 @@ Result<RackSharing> shareRacks(const RackSharingTask& task)
     if (!problem) {
         return tl::unexpected(problem.error());
     }
-    Solution solution = solve(problem->costs(), problem->racks(), task.seed);
+    Solution solution = solve(problem->costs(), problem->racks(), task);
     return problem->written(std::move(solution.racks), solution.lowerBound);
 }
 

@@ -27,8 +27,9 @@ struct RackSharingTask {
     std::vector<RackLifter> lifters;
     int racks = 1;
     Mass bar = Mass::ofThousandths(20'000, MassUnit::Kilogram);
-    std::vector<Mass> plates; // kinds, as many of each as needed
-    std::uint64_t seed = 1;   // of the search; the same seed gives the same answer
+    std::vector<Mass> plates;  // kinds, as many of each as needed
+    std::uint64_t seed = 1;    // of the search; the same seed gives the same answer
+    bool isProofWanted = true; // else the best of the search, with a bound that proves little
 };
 
 // 25, 20, 15, 10, 5, 2.5 and 1.25 kg.

@@ -137,7 +137,11 @@ private:
         if (claims.empty() || m_question.kit->bars.empty()) {
             return;
         }
-        auto shared = lineUp(claims, *m_question.kit, m_question.company, m_question.racks);
+        auto shared = lineUp(claims,
+                             *m_question.kit,
+                             m_question.company,
+                             m_question.racks,
+                             m_question.isProofWanted);
         if (!shared) {
             plan.noSharing = shared.error();
             return;

@@ -27,6 +27,7 @@ struct MeetingPlanQuestion {
     RackCompany company;
     int racks = 4;
     Day on;
+    bool isProofWanted = true; // of the rack sharing, that no better one exists
 };
 
 // One person's aim in one exercise, from what was done before that day: the same as on the person's

@@ -51,13 +51,17 @@ RackRules rulesFor(std::span<const RackClaim> claims, const Kit& kit, const Rack
 
 } // namespace
 
-Result<RuledSharing>
-lineUp(std::span<const RackClaim> claims, const Kit& kit, const RackCompany& company, int racks)
+Result<RuledSharing> lineUp(std::span<const RackClaim> claims,
+                            const Kit& kit,
+                            const RackCompany& company,
+                            int racks,
+                            bool isProofWanted)
 {
     if (claims.empty() || kit.bars.empty()) {
         return refuse(FaultCode::Empty);
     }
     RackSharingTask task;
+    task.isProofWanted = isProofWanted;
     task.racks = std::min(racks, static_cast<int>(claims.size()));
     task.bar = barOf(kit);
     for (const PlateKind& plate : kit.plates) {

@@ -69,12 +69,14 @@ void planOfAMeeting(benchmark::State& state)
     question.kit = &kit;
     question.racks = 6;
     question.on = kToday;
+    question.isProofWanted = state.range(0) == 1;
     for (auto _ : state) {
         benchmark::DoNotOptimize(planMeeting(question));
     }
 }
 
-BENCHMARK(planOfAMeeting)->Unit(benchmark::kMillisecond);
+// With the proof that no rack sharing is better, and without, as before a class.
+BENCHMARK(planOfAMeeting)->ArgName("proof")->Arg(1)->Arg(0)->Unit(benchmark::kMillisecond);
 
 // Compared to: each load asked for by itself, with the account of the last day.
 void loadsAskedOneByOne(benchmark::State& state)

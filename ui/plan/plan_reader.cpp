@@ -9,7 +9,6 @@
 #include "storage/history_reader.h"
 #include "storage/library_store.h"
 #include "storage/setup_store.h"
-#include "storage/station_store.h"
 #include "storage/timetable_store.h"
 #include "ui/floor/floor_sheet.h"
 #include "ui/words.h"
@@ -90,19 +89,10 @@ ClassPlan readClassPlan(const storage::Logbook& logbook, ClassId groupClass, Day
 
 int racksOn(const storage::Logbook& logbook, Day day)
 {
-    const storage::StationStore store(logbook);
-    const Stations all = store.all();
-    if (all.racks.empty()) {
-        return kUsualRacks;
-    }
-    int racks = 0;
-    for (const Rack& alike : without(all, store.goneOn(day)).racks) {
-        racks += alike.count;
-    }
-    return std::max(1, racks);
+    return writtenRacks(logbook, day).value_or(kUsualRacks);
 }
 
-MeetingPlanAnswer planNext(const ClassPlan& plan, int racks, Day today)
+MeetingPlanAnswer planNext(const ClassPlan& plan, int racks, Day today, bool isProofWanted)
 {
     const Day on = plan.next ? plan.next->key.day : today;
     const std::vector<PlanItem> items = itemsIn(on, plan.usual, plan.weeks);
@@ -116,6 +106,7 @@ MeetingPlanAnswer planNext(const ClassPlan& plan, int racks, Day today)
     question.company = plan.company;
     question.racks = racks;
     question.on = on;
+    question.isProofWanted = isProofWanted;
     return planMeeting(question);
 }
 

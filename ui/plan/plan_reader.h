@@ -40,8 +40,10 @@ inline constexpr int kPlanWeeks = 8;
 [[nodiscard]] ClassPlan
 readClassPlan(const storage::Logbook& logbook, ClassId groupClass, Day today);
 
-// The plan of the next meeting, or of today when there is none.
-[[nodiscard]] MeetingPlanAnswer planNext(const ClassPlan& plan, int racks, Day today);
+// The plan of the next meeting, or of today when there is none. Without the proof of its rack
+// sharing it takes a fraction of the time.
+[[nodiscard]] MeetingPlanAnswer
+planNext(const ClassPlan& plan, int racks, Day today, bool isProofWanted = true);
 
 // Rack by rack in the order of turns in the first exercise with a bar; whoever is at no rack comes
 // last. Numbers of rows go down the whole sheet.
