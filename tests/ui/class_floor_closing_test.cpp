@@ -3,6 +3,7 @@
 #include "storage/session_store.h"
 #include "storage/today_store.h"
 #include "tests/ui/class_floor_fixture.h"
+#include "ui/floor/pad_line.h"
 
 #include <QListWidget>
 #include <QSpinBox>
@@ -56,6 +57,27 @@ TEST_F(ClosingPanelTest, CountsWhatIsKnownAndHow)
     EXPECT_THAT(count(),
                 ::testing::HasSubstr("8 sets: 1 seen, 1 accepted, 0 not asked for, 6 not known."));
     EXPECT_THAT(count(), ::testing::HasSubstr("was not missed"));
+}
+
+TEST_F(ClosingPanelTest, SaysWhoseSetsWereSetAsideAndWhyAndWhoIsStillToBeAsked)
+{
+    openPage();
+    markPeople(2);
+    auto* pad = part<PadLine>("padLine");
+    pad->setFocus();
+    QTest::keyClicks(pad, QStringLiteral("e"));
+    QTest::keyClick(pad, Qt::Key_Return);
+    openPanel();
+    EXPECT_THAT(people->item(0)->text().toStdString(),
+                ::testing::HasSubstr("not asked for: easy day"));
+    EXPECT_THAT(people->item(0)->text().toStdString(), ::testing::HasSubstr("1 Mara Linden"));
+    EXPECT_THAT(people->item(1)->text().toStdString(),
+                ::testing::Not(::testing::HasSubstr("easy day")));
+    EXPECT_THAT(count(), ::testing::HasSubstr("How hard it was: 0 of 2 asked."));
+    QTest::keyClicks(people, QStringLiteral("5"));
+    EXPECT_THAT(count(), ::testing::HasSubstr("1 of 2 asked."));
+    QTest::keyClicks(people, QStringLiteral("5"));
+    EXPECT_THAT(count(), ::testing::HasSubstr("Everybody has said how hard it was."));
 }
 
 TEST_F(ClosingPanelTest, BeginsAtTheFirstWhoWasNotAskedAndShowsWhatIsKept)

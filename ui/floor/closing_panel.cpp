@@ -7,6 +7,7 @@
 #include "core/today/follow_up.h"
 #include "storage/session_store.h"
 #include "storage/today_store.h"
+#include "ui/floor/side_words.h"
 #include "ui/perform.h"
 #include "ui/words.h"
 
@@ -56,6 +57,22 @@ ClosingCount sumOf(const std::map<MemberId, ClosingCount>& counts)
         sum.setAside += count.setAside;
     }
     return sum;
+}
+
+QStringList notAskedOf(const FloorRow& row)
+{
+    QStringList reasons;
+    for (const FloorCell& cell : row.cells) {
+        const bool isHurt = cell.sides.isOver || cell.sides.notToday == SideRule::PainEnds;
+        if (!cell.isPlannedOnly() || !(cell.notAsked || isHurt)) {
+            continue;
+        }
+        const QString reason = notAskedText(cell.notAsked.value_or(NotAsked::Pain));
+        if (!reasons.contains(reason)) {
+            reasons << reason;
+        }
+    }
+    return reasons;
 }
 
 } // namespace
@@ -125,8 +142,8 @@ void ClosingPanel::makeLayout()
 void ClosingPanel::show(const FloorSheet& sheet, const FloorReference& reference)
 {
     const auto counts = countsOf(sheet);
-    m_count->setText(tr("%1 What is not known was not missed: nothing is concluded from it.")
-                         .arg(words(closingPhrase(sumOf(counts)))));
+    m_counted = tr("%1 What is not known was not missed: nothing is concluded from it.")
+                    .arg(words(closingPhrase(sumOf(counts))));
     m_meeting = sheet.meeting ? std::optional(sheet.meeting->id) : std::nullopt;
     perform(m_workspace.prompter, [&] {
         fillPeople(sheet, reference);
@@ -134,6 +151,21 @@ void ClosingPanel::show(const FloorSheet& sheet, const FloorReference& reference
             const auto count = counts.find(person.member);
             person.notKnown = count == counts.end() ? 0 : count->second.unknown;
         }
+        for (const FloorRow& row : sheet.rows) {
+            const auto person =
+                std::find_if(m_people.begin(), m_people.end(), [&row](const Person& one) {
+                    return one.member == row.member;
+                });
+            if (person != m_people.end()) {
+                person->bib = row.bib;
+                person->notAsked = notAskedOf(row);
+            }
+        }
+        std::sort(m_people.begin(), m_people.end(), [](const Person& a, const Person& b) {
+            const auto place = [](const Person& one) { return std::pair(one.bib == 0, one.bib); };
+            return place(a) != place(b) ? place(a) < place(b)
+                                        : QString::localeAwareCompare(a.name, b.name) < 0;
+        });
         const QSignalBlocker quiet(m_minutes);
         const storage::SessionStore store(m_workspace.logbook);
         m_minutes->setValue(m_meeting ? store.minutesOf(*m_meeting).value_or(0) : 0);
@@ -158,26 +190,47 @@ void ClosingPanel::fillPeople(const FloorSheet& sheet, const FloorReference& ref
         const auto rating = ratings.find(member.id);
         m_people.push_back(
             {member.id,
+             0,
              plain(member.name.empty() ? member.code : member.name),
              0,
+             {},
              rating == ratings.end() ? std::nullopt : std::optional(rating->second)});
     }
-    std::sort(m_people.begin(), m_people.end(), [](const Person& a, const Person& b) {
-        return QString::localeAwareCompare(a.name, b.name) < 0;
+}
+
+void ClosingPanel::showCount()
+{
+    const auto rated = std::count_if(m_people.begin(), m_people.end(), [](const Person& person) {
+        return person.rating.has_value();
     });
+    const auto all = static_cast<qsizetype>(m_people.size());
+    m_count->setText(all == 0 ? m_counted
+                     : rated == all
+                         ? tr("%1 Everybody has said how hard it was.").arg(m_counted)
+                         : tr("%1 How hard it was: %2 of %3 asked.")
+                               .arg(m_counted, locale().toString(rated), locale().toString(all)));
 }
 
 void ClosingPanel::showPeople()
 {
+    showCount();
     const int row = m_list->currentRow();
     m_list->clear();
     for (const Person& person : m_people) {
-        QString text = person.rating ? tr("%1   %2").arg(*person.rating, 2).arg(person.name)
-                                     : tr(" –   %1").arg(person.name);
+        const QString name = person.bib > 0
+                                 ? tr("%1 %2").arg(locale().toString(person.bib), person.name)
+                                 : person.name;
+        QString text = person.rating ? tr("%1   %2").arg(*person.rating, 2).arg(name)
+                                     : tr(" –   %1").arg(name);
+        QStringList more;
         if (person.notKnown > 0) {
-            text += tr(" (%n sets not known)", nullptr, person.notKnown);
+            more << tr("%n sets not known", nullptr, person.notKnown);
         }
-        m_list->addItem(text);
+        if (!person.notAsked.isEmpty()) {
+            more << tr("not asked for: %1").arg(person.notAsked.join(QStringLiteral(", ")));
+        }
+        m_list->addItem(more.isEmpty() ? text
+                                       : tr("%1 (%2)").arg(text, more.join(QStringLiteral("; "))));
     }
     if (m_people.empty()) {
         auto* none = new QListWidgetItem(tr("Nobody is marked as having come."), m_list);

@@ -41,14 +41,17 @@ protected:
 private:
     struct Person {
         MemberId member;
+        int bib = 0; // 0: none
         QString name;
         int notKnown = 0;
+        QStringList notAsked; // why sets were set aside, each reason once
         std::optional<int> rating;
     };
 
     void makeLayout();
     void fillPeople(const FloorSheet& sheet, const FloorReference& reference);
     void showPeople();
+    void showCount();
     void rate(std::optional<int> rating);
     bool takeKey(const QKeyEvent& event);
     void keepMinutes();
@@ -59,6 +62,7 @@ private:
     Workspace& m_workspace;
     std::optional<MeetingId> m_meeting;
     std::vector<Person> m_people;
+    QString m_counted; // what is known of all sets
     QLabel* m_count;
     QListWidget* m_list;
     QSpinBox* m_minutes;
