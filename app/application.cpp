@@ -32,10 +32,10 @@ ui::Clock systemClock()
             }};
 }
 
-// The demo's own last day, so that the invented gym is always in the middle of its week.
+// The Monday after the demo's last class, so that the invented gym has an hour before it.
 ui::Clock demoClock(ui::Clock clock)
 {
-    clock.today = [] { return parseDay("2026-11-20").value_or(Day{}); };
+    clock.today = [] { return parseDay("2026-11-23").value_or(Day{}); };
     return clock;
 }
 

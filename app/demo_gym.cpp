@@ -4,6 +4,7 @@
 
 #include "resources/embedded.h"
 #include "storage/bulk_write.h"
+#include "storage/class_plan_store.h"
 #include "storage/class_store.h"
 #include "storage/goal_store.h"
 #include "storage/incident_store.h"
@@ -68,6 +69,16 @@ void addWeek(storage::WriteScope& scope)
     }
 }
 
+// The week before Christmas is a lighter one for all.
+void addLighterWeek(storage::WriteScope& scope)
+{
+    constexpr CivilDate kMonday{2026, 12, 14};
+    for (const storage::GroupClass& one : storage::ClassStore(scope.logbook()).all()) {
+        storage::ClassPlanStore::setWeek(
+            scope, one.id, {*dayOf(kMonday), WeekKind::Lighter, "Before the holidays", {}});
+    }
+}
+
 // What two of its people work towards.
 void addGoals(storage::WriteScope& scope)
 {
@@ -112,6 +123,7 @@ storage::ImportReport addDemoGym(storage::Logbook& logbook, Moment now)
         storage::BulkWrite write(logbook, "demo gym", now);
         addStations(write);
         addWeek(write);
+        addLighterWeek(write);
         addGoals(write);
         storage::IncidentStore::setEmergencyCard(
             write,

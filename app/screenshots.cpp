@@ -7,6 +7,8 @@
 #include "ui/theme.h"
 
 #include <QApplication>
+#include <QComboBox>
+#include <QDateEdit>
 #include <QDir>
 #include <QElapsedTimer>
 #include <QPixmap>
@@ -134,6 +136,17 @@ constexpr std::array<Shot, 14> kPages = {{{ui::MainWindow::Today, "today"},
                                           {ui::MainWindow::Person, "person-sets", 3},
                                           {ui::MainWindow::Person, "person-body-weight", 4}}};
 
+// The last class that was written down: a full floor.
+void showLoggedClass(ui::MainWindow& window)
+{
+    auto* day = window.findChild<QDateEdit*>(QStringLiteral("floorDay"));
+    auto* groupClass = window.findChild<QComboBox*>(QStringLiteral("floorClass"));
+    if (day != nullptr && groupClass != nullptr) {
+        day->setDate(QDate(2026, 11, 20));
+        groupClass->setCurrentText(QStringLiteral("Friday Mix"));
+    }
+}
+
 bool savePage(ui::MainWindow& window, const Shot& shot, const QString& folder, const QString& look)
 {
     showTab(window, shot.tab);
@@ -141,6 +154,9 @@ bool savePage(ui::MainWindow& window, const Shot& shot, const QString& folder, c
         window.openMember(somebody(window.review().current()->review));
     } else {
         window.goTo(shot.page);
+    }
+    if (shot.page == ui::MainWindow::Floor) {
+        showLoggedClass(window);
     }
     const bool isSettled = settle(window);
     const QString name = QStringLiteral("%1-%2.png").arg(QLatin1String(shot.name), look);

@@ -5,6 +5,7 @@ target_sources(levelbar_ui_tests PRIVATE
     class_floor_closing_test.cpp
     class_floor_fixture.h
     class_floor_log_test.cpp
+    class_floor_opening_test.cpp
     class_floor_pad_test.cpp
     class_floor_plan_test.cpp
     class_floor_sides_test.cpp

@@ -126,6 +126,12 @@ void FloorBar::buildRacks()
     });
 }
 
+void FloorBar::showRacks(int racks)
+{
+    const QSignalBlocker quiet(m_racks);
+    m_racks->setValue(racks);
+}
+
 int FloorBar::racks() const
 {
     return m_racks->value();

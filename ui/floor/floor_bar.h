@@ -35,8 +35,10 @@ public:
     // Remembered in the platform's settings.
     [[nodiscard]] std::string initials() const;
 
-    // Remembered in the platform's settings.
+    // Remembered in the platform's settings, but for those that the gym has.
     [[nodiscard]] int racks() const;
+    // As many as the gym has: shown without a word to anybody, and not remembered.
+    void showRacks(int racks);
 
     [[nodiscard]] QPushButton* templateButton() const { return m_template; }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/floor_page.h"
 
+#include "storage/today_store.h"
 #include "ui/floor/attendance_list.h"
 #include "ui/floor/closing_panel.h"
 #include "ui/floor/floor_attempt.h"
@@ -211,6 +212,7 @@ void FloorPage::openClass(ClassId groupClass, Day day)
     if (m_isStale) {
         refresh(true);
     }
+    m_isChosen = true;
     m_bar->choose(groupClass, day);
 }
 
@@ -257,10 +259,12 @@ void FloorPage::refresh(bool withReference)
             m_model.setReference(readReference(logbook, m_workspace.clock.today()));
         }
         m_bar->setClasses(classes.all());
+        chooseFirst();
         const auto groupClass = m_bar->chosenClass();
         FloorSheet sheet;
         std::vector<MemberId> members;
         if (groupClass) {
+            takeRacks(*groupClass);
             sheet = readSheet(logbook, m_model.reference(), *groupClass, m_bar->chosenDay());
             m_sidesToday.lay(logbook, m_model.reference(), sheet);
             m_pad.take(sheet, m_model.reference());
@@ -284,6 +288,35 @@ void FloorPage::refresh(bool withReference)
     showProgress();
     if (m_padLine->hasFocus()) {
         followPad();
+    }
+}
+
+void FloorPage::chooseFirst()
+{
+    if (m_isChosen) {
+        return;
+    }
+    m_isChosen = true;
+    const Day today = m_workspace.clock.today();
+    const auto meetings = storage::TodayStore(m_workspace.logbook).meetingsOn(today);
+    const auto next = std::find_if(
+        meetings.begin(), meetings.end(), [](const auto& meeting) { return !meeting.isLogged; });
+    if (next != meetings.end()) {
+        const QSignalBlocker quiet(m_bar);
+        m_bar->choose(next->groupClass, today);
+    }
+}
+
+void FloorPage::takeRacks(ClassId groupClass)
+{
+    const std::pair of(groupClass, m_bar->chosenDay());
+    if (m_racksOf == of) {
+        return;
+    }
+    m_racksOf = of;
+    if (const auto racks = writtenRacks(m_workspace.logbook, of.second)) {
+        m_bar->showRacks(*racks);
+        m_pad.setRacks(*racks);
     }
 }
 

@@ -59,6 +59,10 @@ private:
     void heed(const storage::Change& change);
     // Reads again what is shown; says so when that fails.
     void refresh(bool withReference);
+    // Before anything was chosen: the class of today that comes next.
+    void chooseFirst();
+    // The gym's racks, once for a class and day: what is changed by hand stands.
+    void takeRacks(ClassId groupClass);
     void restoreCursor(const std::optional<CellKey>& key);
     void showHint();
     void showPlace();
@@ -77,6 +81,8 @@ private:
     FloorPad m_pad;
     FloorSides m_sidesToday;
     bool m_isStale = true;
+    bool m_isChosen = false; // a class, by hand or at the first look
+    std::optional<std::pair<ClassId, Day>> m_racksOf;
     FloorBar* m_bar;
     AttendanceList* m_attendance;
     FloorGrid* m_grid;

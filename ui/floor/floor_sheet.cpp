@@ -8,6 +8,7 @@
 #include "storage/library_store.h"
 #include "storage/member_store.h"
 #include "storage/set_store.h"
+#include "storage/station_store.h"
 #include "ui/floor/floor_words.h"
 
 #include <QCollator>
@@ -182,6 +183,20 @@ std::vector<Side> plannedSides(const Exercise* exercise)
         return {Side::Left, Side::Right};
     }
     return {Side::Both};
+}
+
+std::optional<int> writtenRacks(const storage::Logbook& logbook, Day day)
+{
+    const storage::StationStore store(logbook);
+    const Stations all = store.all();
+    if (all.racks.empty()) {
+        return std::nullopt;
+    }
+    int racks = 0;
+    for (const Rack& alike : without(all, store.goneOn(day)).racks) {
+        racks += alike.count;
+    }
+    return std::max(1, racks);
 }
 
 FloorReference readReference(const storage::Logbook& logbook, Day today)

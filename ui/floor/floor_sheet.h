@@ -125,6 +125,10 @@ struct FloorReference {
     RackCompany company;
 };
 
+// The racks written down on the Gym page less what is gone on the day, at least one; nothing where
+// none are written down. Throws StoreError.
+[[nodiscard]] std::optional<int> writtenRacks(const storage::Logbook& logbook, Day day);
+
 [[nodiscard]] FloorReference readReference(const storage::Logbook& logbook, Day today = {});
 
 // Throws StoreError.
