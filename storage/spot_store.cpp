@@ -10,7 +10,8 @@ std::vector<FloorSpot> SpotStore::ofMeeting(MeetingId meeting) const
 {
     return rowsOf(
         m_logbook,
-        "SELECT member, bib, rack, turn, late_minutes, left_minute, easy_at FROM attendance "
+        "SELECT member, bib, rack, turn, late_minutes, left_minute, left_reason, "
+        "easy_at FROM attendance "
         "WHERE meeting = ? AND bib IS NOT NULL AND rack IS NOT NULL AND turn IS NOT NULL "
         "ORDER BY member",
         [](Columns& columns) {
@@ -21,20 +22,54 @@ std::vector<FloorSpot> SpotStore::ofMeeting(MeetingId meeting) const
             spot.turn = columns.whole();
             spot.said.minutesLate = columns.maybeWhole();
             spot.said.leftMinute = columns.maybeWhole();
+            // A word from elsewhere says no more than that they left.
+            spot.said.leftWhy = parseLeftWhy(columns.text()).value_or(LeftWhy::NotSaid);
             spot.said.easyAt = columns.maybeMoment();
             return spot;
         },
         meeting);
 }
 
+std::map<MemberId, LeftWhy> SpotStore::leftLastTime(Day before) const
+{
+    struct Visit {
+        MemberId member;
+        std::optional<int> leftMinute;
+        std::string why;
+    };
+
+    std::map<MemberId, LeftWhy> left;
+    const auto visits = rowsOf(
+        m_logbook,
+        "SELECT a.member, a.left_minute, a.left_reason FROM attendance a JOIN meeting m "
+        "ON m.id = a.meeting WHERE a.came = 1 AND m.day < ? "
+        "ORDER BY m.day, m.start_minute, m.id",
+        [](Columns& columns) {
+            Visit visit;
+            visit.member = columns.id<MemberId>();
+            visit.leftMinute = columns.maybeWhole();
+            visit.why = columns.text();
+            return visit;
+        },
+        before);
+    for (const Visit& visit : visits) {
+        left.erase(visit.member);
+        if (visit.leftMinute) {
+            left.emplace(visit.member, parseLeftWhy(visit.why).value_or(LeftWhy::NotSaid));
+        }
+    }
+    return left;
+}
+
 void SpotStore::put(WriteScope& scope, MeetingId meeting, const FloorSpot& spot)
 {
     execute(scope,
             "INSERT INTO attendance (meeting, member, bib, rack, turn, late_minutes, left_minute, "
-            "easy_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (meeting, member) DO UPDATE "
+            "left_reason, easy_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (meeting, "
+            "member) DO UPDATE "
             "SET bib = excluded.bib, rack = excluded.rack, turn = excluded.turn, late_minutes = "
-            "excluded.late_minutes, left_minute = excluded.left_minute, easy_at = "
-            "excluded.easy_at, import = NULL",
+            "excluded.late_minutes, left_minute = excluded.left_minute, left_reason = "
+            "excluded.left_reason, easy_at = excluded.easy_at, import = NULL",
             meeting,
             spot.said.member,
             spot.bib,
@@ -42,6 +77,7 @@ void SpotStore::put(WriteScope& scope, MeetingId meeting, const FloorSpot& spot)
             spot.turn,
             spot.said.minutesLate,
             spot.said.leftMinute,
+            std::string(leftWhyWord(spot.said.leftWhy)),
             spot.said.easyAt);
 }
 

@@ -5,6 +5,7 @@
 #include "core/floor/class_floor.h"
 #include "storage/action.h"
 
+#include <map>
 #include <vector>
 
 namespace levelbar::storage {
@@ -29,6 +30,9 @@ public:
 
     // Of those who were placed, by person.
     [[nodiscard]] std::vector<FloorSpot> ofMeeting(MeetingId meeting) const;
+
+    // Who left early the last time they came before that day, and why.
+    [[nodiscard]] std::map<MemberId, LeftWhy> leftLastTime(Day before) const;
 
     // Who is not in the meeting's list comes into it. Constraint for numbers outside the above.
     static void put(WriteScope& scope, MeetingId meeting, const FloorSpot& spot);

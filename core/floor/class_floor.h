@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/fault.h"
 #include "core/exercise/effort.h"
 #include "core/exercise/exercise_detail.h"
 #include "core/gym/available_loads.h"
@@ -12,6 +13,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -36,6 +38,13 @@ struct SaidPain {
     friend bool operator==(const SaidPain&, const SaidPain&) = default;
 };
 
+// Why somebody left before the end. The words are stored; do not change them.
+enum class LeftWhy { NotSaid, HadToGo, Unwell, Pain, Other };
+
+// "", "had_to_go", "unwell", "pain", "other".
+[[nodiscard]] std::string_view leftWhyWord(LeftWhy why);
+[[nodiscard]] Result<LeftWhy> parseLeftWhy(std::string_view word);
+
 // Someone in the hour.
 struct FloorPerson {
     MemberId member;
@@ -45,7 +54,8 @@ struct FloorPerson {
     bool isScreened = true;
     std::optional<int> minutesLate;
     std::optional<int> leftMinute; // of the hour; nothing: still here
-    std::optional<Moment> easyAt;  // since then it is an easy day: their sets count as "at least"
+    LeftWhy leftWhy = LeftWhy::NotSaid;
+    std::optional<Moment> easyAt; // since then it is an easy day: their sets count as "at least"
     std::vector<SaidPain> pains;
 
     [[nodiscard]] bool isEasyDay() const { return easyAt.has_value(); }
@@ -60,7 +70,8 @@ struct RememberedPerson {
     MemberId member;
     std::optional<int> minutesLate;
     std::optional<int> leftMinute; // of the hour
-    std::optional<Moment> easyAt;  // the loads of the plan are those of the easy day already
+    LeftWhy leftWhy = LeftWhy::NotSaid;
+    std::optional<Moment> easyAt; // the loads of the plan are those of the easy day already
 
     friend bool operator==(const RememberedPerson&, const RememberedPerson&) = default;
 };

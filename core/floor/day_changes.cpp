@@ -139,7 +139,8 @@ ClassFloor remembering(ClassFloor floor, const RememberedPerson& remembered)
         }
     }
     if (remembered.leftMinute) {
-        if (auto left = leave(floor, remembered.member, *remembered.leftMinute)) {
+        const LeftWhy why = remembered.leftWhy;
+        if (auto left = leave(floor, remembered.member, *remembered.leftMinute, why)) {
             floor = std::move(left->floor);
         }
     }
@@ -195,18 +196,39 @@ Result<FloorChange> comeLate(const ClassFloor& floor, MemberId member, int minut
     return change;
 }
 
-Result<FloorChange> leave(const ClassFloor& floor, MemberId member, int minute)
+std::string_view leftWhyText(LeftWhy why)
+{
+    switch (why) {
+    case LeftWhy::NotSaid:
+        return "";
+    case LeftWhy::HadToGo:
+        return "had to go";
+    case LeftWhy::Unwell:
+        return "unwell";
+    case LeftWhy::Pain:
+        return "pain";
+    case LeftWhy::Other:
+        break;
+    }
+    return "something else";
+}
+
+Result<FloorChange> leave(const ClassFloor& floor, MemberId member, int minute, LeftWhy why)
 {
     FloorChange change{floor, {}, {}};
     FloorPerson* who = person(change.floor, member);
-    if (who == nullptr || who->hasLeft()) {
+    if (who == nullptr || (who->hasLeft() && why == LeftWhy::NotSaid)) {
         return nothingLeft(floor, member);
     }
-    who->leftMinute = minute;
+    who->leftMinute = who->leftMinute.value_or(minute);
+    who->leftWhy = why;
     for (PadCell* cell : openCells(change.floor, member)) {
         cell->setAside = NotAsked::Left;
     }
-    change.said = {"%1 has left; nothing of theirs is open", {calledOut(*who)}};
+    change.said = why == LeftWhy::NotSaid
+                      ? Phrase{"%1 has left; nothing of theirs is open", {calledOut(*who)}}
+                      : Phrase{"%1 has left (%2); nothing of theirs is open",
+                               {calledOut(*who), std::string(leftWhyText(why))}};
     moveOn(change.floor);
     return change;
 }

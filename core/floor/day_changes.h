@@ -19,7 +19,12 @@ makeEasyDay(const ClassFloor& floor, const FloorBook& book, MemberId member, Mom
 // (common practice, no source).
 [[nodiscard]] Result<FloorChange> comeLate(const ClassFloor& floor, MemberId member, int minutes);
 
-[[nodiscard]] Result<FloorChange> leave(const ClassFloor& floor, MemberId member, int minute);
+// Of somebody who has left already only the reason is taken, where there is one.
+[[nodiscard]] Result<FloorChange>
+leave(const ClassFloor& floor, MemberId member, int minute, LeftWhy why = LeftWhy::NotSaid);
+
+// "had to go", "unwell"; empty when it was not said.
+[[nodiscard]] std::string_view leftWhyText(LeftWhy why);
 
 // Two people of a station change turns, in all rounds in which neither has lifted yet.
 [[nodiscard]] Result<FloorChange>

@@ -141,6 +141,10 @@ PadOutcome decide(NumberPad pad, const std::string& typed)
             pad.floor, question.member, {typed[0] == '1', typed[1] == '1', typed[2] == '1'});
         return changed(std::move(pad), std::move(change));
     }
+    if (question.kind == PadQuestion::Kind::WhyLeft && typed.empty()) {
+        pad.question.reset();
+        return said(std::move(pad), {"Not said why", {}});
+    }
     const bool isNumber = typed.size() == 1 && typed[0] >= '0' && typed[0] <= '9';
     const std::size_t picked = isNumber ? static_cast<std::size_t>(typed[0] - '0') : 10;
     if (picked > question.choices.size()) {
@@ -163,6 +167,11 @@ PadOutcome enter(NumberPad pad, const FloorBook& book, const PadTime& time)
     const auto command = parsePadEntry(typed, book.scale);
     const bool isTakingBack = command && command->verb == PadVerb::TakeBack;
     PadOutcome outcome;
+    // Why somebody left can wait: any other word goes before it.
+    const bool isAnotherWord = command && command->verb != PadVerb::Enter;
+    if (pad.question && pad.question->kind == PadQuestion::Kind::WhyLeft && isAnotherWord) {
+        pad.question.reset();
+    }
     if (pad.question && !isTakingBack) {
         outcome = decide(std::move(pad), typed);
     } else if (!command) {

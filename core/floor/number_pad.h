@@ -26,9 +26,10 @@ struct PadTime {
     int minute = 0; // of the hour
 };
 
-// A question that waits for 1, 2, 3 or 0; of a newcomer for three answers, 1 yes and 0 no.
+// A question that waits for 1, 2, 3 or 0; of a newcomer for three answers, 1 yes and 0 no; why
+// somebody left for 1 to 4, and Enter alone or another word leaves it open.
 struct PadQuestion {
-    enum class Kind { Pain, OtherExercise, KitGone, Newcomer };
+    enum class Kind { Pain, OtherExercise, KitGone, Newcomer, WhyLeft };
 
     Kind kind = Kind::Pain;
     MemberId member;

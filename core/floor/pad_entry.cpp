@@ -35,7 +35,7 @@ constexpr std::array kWords = {
     Word{'s', '4', PadVerb::OtherExercise, Rest::Nothing},
     Word{'s', '4', PadVerb::SwapTurns, Rest::Number},
     Word{'l', '5', PadVerb::Late, Rest::Maybe},
-    Word{'g', '6', PadVerb::Leave, Rest::Nothing},
+    Word{'g', '6', PadVerb::Leave, Rest::Maybe},
     Word{'k', '7', PadVerb::LoadGone, Rest::Nothing},
     Word{'k', '7', PadVerb::StationGone, Rest::Number},
     Word{'n', '8', PadVerb::Newcomer, Rest::Number},

@@ -23,7 +23,7 @@ namespace levelbar {
 //   .3.6.2.1     pain: score 6, area 2 of the list, left (2 right, none: no side); p6.2.1
 //   .4  s        another exercise       .4.14  s14    swap turns with bib 14
 //   .5.12  l12   came 12 minutes late   .5  l         came just now
-//   .6  g        has left
+//   .6.2  g2     has left: 1 had to go, 2 unwell, 3 pain, 4 something else;  .6  g  asks why
 //   .7.4  k4     rack or bench 4 is gone;  .7  k      the load under the cursor is gone
 //   .8.23  n23   somebody new, bib 23
 enum class PadVerb {

@@ -9,6 +9,8 @@
 #include "core/floor/kit_in_use.h"
 #include "core/floor/set_entry.h"
 
+#include <array>
+
 namespace levelbar {
 
 namespace {
@@ -158,6 +160,31 @@ Answer newcomer(const ClassFloor& floor, const FloorBook& book, int bib)
     return answer;
 }
 
+constexpr std::array kWhyLeft = {LeftWhy::HadToGo, LeftWhy::Unwell, LeftWhy::Pain, LeftWhy::Other};
+
+Answer left(const ClassFloor& floor, MemberId member, std::optional<int> number, int minute)
+{
+    if (number) {
+        if (*number < 1 || *number > static_cast<int>(kWhyLeft.size())) {
+            return refuse(FaultCode::OutOfRange,
+                          {std::to_string(*number), "1", std::to_string(kWhyLeft.size())});
+        }
+        const auto at = static_cast<std::size_t>(*number) - 1;
+        return fromChange(leave(floor, member, minute, kWhyLeft.at(at)));
+    }
+    auto answer = fromChange(leave(floor, member, minute));
+    if (answer) {
+        answer->question = PadQuestion{PadQuestion::Kind::WhyLeft, member, {}};
+        for (const LeftWhy why : kWhyLeft) {
+            FloorChoice choice;
+            choice.change = leave(answer->change.floor, member, minute, why).value();
+            choice.said = {leftWhyText(why), {}};
+            answer->question->choices.push_back(std::move(choice));
+        }
+    }
+    return answer;
+}
+
 // Commands about the person under the cursor.
 Answer aboutPerson(const ClassFloor& floor,
                    const FloorBook& book,
@@ -174,7 +201,7 @@ Answer aboutPerson(const ClassFloor& floor,
     case PadVerb::Late:
         return fromChange(comeLate(floor, *member, command.number.value_or(time.minute)));
     case PadVerb::Leave:
-        return fromChange(leave(floor, *member, time.minute));
+        return left(floor, *member, command.number, time.minute);
     case PadVerb::OtherExercise:
         return otherExercise(floor, book, *member);
     case PadVerb::SwapTurns:

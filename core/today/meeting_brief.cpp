@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/today/meeting_brief.h"
 
+#include "core/floor/day_changes.h"
 #include "core/today/due_attention.h"
 
 #include <algorithm>
@@ -49,6 +50,12 @@ meetingBrief(std::span<const ExpectedMember> expected, Day today, bool keepsClea
         };
         add(BriefKind::Pain, painLastTime(member));
         add(BriefKind::Clearance, clearanceWords(one, today, keepsClearances));
+        if (one.leftEarly) {
+            const std::string why(leftWhyText(*one.leftEarly));
+            add(BriefKind::LeftEarly,
+                why.empty() ? Phrase{"Left early last time.", {}}
+                            : Phrase{"Left early last time: %1.", {why}});
+        }
         const int away = member.lastSeen ? today - *member.lastSeen : 0;
         if (away > kGapDays) {
             add(BriefKind::Back,

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/floor/class_floor.h"
 #include "core/review/review.h"
 #include "core/review/wording.h"
 
@@ -12,7 +13,7 @@
 namespace levelbar {
 
 // What is worth knowing of a person before a class, the gravest first.
-enum class BriefKind { Pain, Clearance, Back, New };
+enum class BriefKind { Pain, Clearance, LeftEarly, Back, New };
 
 struct BriefEntry {
     MemberId member;
@@ -24,11 +25,12 @@ struct BriefEntry {
 struct ExpectedMember {
     const MemberReview* review = nullptr;
     std::optional<Day> clearedUntil;
+    std::optional<LeftWhy> leftEarly = std::nullopt; // the last time they came
 };
 
 // Had pain the last time they were seen; clearance missing (only where the gym keeps any), ended or
-// ending within two weeks; back after more than three weeks; new (seen on two days at most). By
-// kind, then in the order given.
+// ending within two weeks; left early the last time; back after more than three weeks; new (seen on
+// two days at most). By kind, then in the order given.
 [[nodiscard]] std::vector<BriefEntry>
 meetingBrief(std::span<const ExpectedMember> expected, Day today, bool keepsClearances);
 

@@ -190,7 +190,37 @@ TEST(LeaveTest, NothingOfTheirsIsOpenAndNothingWasMissed)
     const ClosingCount count = countClosing(keys.floor());
     EXPECT_EQ(count.setAside, 2);
     EXPECT_EQ(count.unknown, 12);
+    keys.type("2\n"); // the answer to why
+    EXPECT_EQ(personWithBib(keys.floor(), 1)->leftWhy, LeftWhy::Unwell);
     EXPECT_TRUE(keys.type("/1\n").refused);
+}
+
+TEST(LeaveTest, TheReasonIsSaidAtOnceOrNotAtAll)
+{
+    Keyboard keys = fivePeople();
+    const PadOutcome left = keys.type("/1\ng1\n");
+    EXPECT_NE(saidText(left).find("had to go"), std::string::npos);
+    EXPECT_EQ(personWithBib(keys.floor(), 1)->leftWhy, LeftWhy::HadToGo);
+    keys.type("/2\ng\n\n");
+    EXPECT_EQ(personWithBib(keys.floor(), 2)->leftWhy, LeftWhy::NotSaid);
+    EXPECT_TRUE(personWithBib(keys.floor(), 2)->hasLeft());
+    keys.type("//");
+    EXPECT_FALSE(personWithBib(keys.floor(), 2)->hasLeft());
+}
+
+TEST(LeaveTest, TheQuestionWhyStandsInNobodysWay)
+{
+    Keyboard keys = fivePeople();
+    keys.type("/1\ng\n/2\ne\n"); // another word goes on
+    EXPECT_TRUE(personWithBib(keys.floor(), 2)->isEasyDay());
+    EXPECT_TRUE(keys.type("/3\ng\n9\n").refused) << "nine is no reason, and nobody's reps";
+}
+
+TEST(LeaveTest, ThereAreFourReasons)
+{
+    Keyboard keys = fivePeople();
+    EXPECT_TRUE(keys.type("/2\ng5\n").refused);
+    EXPECT_FALSE(personWithBib(keys.floor(), 2)->hasLeft());
 }
 
 TEST(SwapTest, TwoOfARackChangeTurnsWhereNeitherHasLifted)

@@ -42,6 +42,7 @@ TEST(PadEntryTest, LettersAndCodesMeanTheSame)
         {"l", ".5"},
         {"l12", ".5.12"},
         {"g", ".6"},
+        {"g2", ".6.2"},
         {"k4", ".7.4"},
         {"k", ".7"},
         {"n23", ".8.23"},

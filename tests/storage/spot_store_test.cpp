@@ -46,7 +46,7 @@ protected:
 
 TEST_F(SpotStoreTest, WhereSomebodyStandsIsKeptBesideWhetherTheyCame)
 {
-    const FloorSpot spot{{member, 12, std::nullopt, kNow}, 14, 3, 2};
+    const FloorSpot spot{{member, 12, std::nullopt, LeftWhy::NotSaid, kNow}, 14, 3, 2};
     act([&](Action& action) {
         ClassStore::setAttendance(action, meeting, {member, true, true});
         SpotStore::put(action, meeting, spot);
@@ -55,6 +55,7 @@ TEST_F(SpotStoreTest, WhereSomebodyStandsIsKeptBesideWhetherTheyCame)
     EXPECT_EQ(ClassStore(logbook).attendanceOf(meeting).at(0), (Attendance{member, true, true}));
     FloorSpot later = spot;
     later.said.leftMinute = 40;
+    later.said.leftWhy = LeftWhy::Unwell;
     later.rack = 4;
     act([&](Action& action) { SpotStore::put(action, meeting, later); });
     EXPECT_EQ(SpotStore(logbook).ofMeeting(meeting), (std::vector{later}));
@@ -62,11 +63,34 @@ TEST_F(SpotStoreTest, WhereSomebodyStandsIsKeptBesideWhetherTheyCame)
     EXPECT_EQ(SpotStore(logbook).ofMeeting(meeting), (std::vector{spot}));
 }
 
+TEST_F(SpotStoreTest, WhoLeftTheLastTimeTheyCameIsToldWithTheReason)
+{
+    const auto leave = [&](MeetingId of, MemberId who, std::optional<int> minute, LeftWhy why) {
+        act([&](Action& action) {
+            ClassStore::setAttendance(action, of, {who, false, true});
+            SpotStore::put(action, of, {{who, {}, minute, why, {}}, 1, 1, 1});
+        });
+    };
+    MeetingId next;
+    act([&](Action& action) {
+        const ClassId groupClass = ClassStore::add(action, "Later");
+        next = ClassStore::addMeeting(action, groupClass, kDay + 2, std::nullopt);
+    });
+    leave(meeting, member, 40, LeftWhy::Unwell);
+    leave(meeting, other, 40, LeftWhy::Pain);
+    leave(next, other, std::nullopt, LeftWhy::NotSaid); // stayed to the end
+    const SpotStore store(logbook);
+    EXPECT_EQ(store.leftLastTime(kDay + 3), (std::map{std::pair(member, LeftWhy::Unwell)}));
+    EXPECT_EQ(store.leftLastTime(kDay + 2).at(other), LeftWhy::Pain);
+    EXPECT_TRUE(store.leftLastTime(kDay).empty());
+}
+
 TEST_F(SpotStoreTest, NumbersThatNoFloorHasAreRefused)
 {
     Action action(logbook, ActionKind::MarkAttendance, kNow);
-    EXPECT_THROW(SpotStore::put(action, meeting, {{member, {}, {}, {}}, 0, 1, 1}), StoreError);
-    EXPECT_THROW(SpotStore::put(action, meeting, {{member, {}, {}, {}}, 1, 100, 1}), StoreError);
+    EXPECT_THROW(SpotStore::put(action, meeting, {{member, {}, {}, {}, {}}, 0, 1, 1}), StoreError);
+    EXPECT_THROW(SpotStore::put(action, meeting, {{member, {}, {}, {}, {}}, 1, 100, 1}),
+                 StoreError);
 }
 
 TEST_F(SpotStoreTest, WhoMustNotShareARackIsKnownOfBothAndGoesWithEither)
@@ -107,7 +131,7 @@ TEST(SchemaV8Test, AFileOfVersion7OpensKeepsItsRatingsAndTakesPlaces)
     const auto meeting = ClassStore(logbook).meetingsOf(groupClass.id).at(0);
     const auto came = ClassStore(logbook).attendanceOf(meeting.id).at(0);
     EXPECT_TRUE(SpotStore(logbook).ofMeeting(meeting.id).empty());
-    const FloorSpot spot{{came.member, {}, 40, {}}, 3, 1, 2};
+    const FloorSpot spot{{came.member, {}, 40, LeftWhy::HadToGo, {}}, 3, 1, 2};
     Action action(logbook, ActionKind::MarkAttendance, kNow);
     SpotStore::put(action, meeting.id, spot);
     action.commit();

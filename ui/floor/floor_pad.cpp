@@ -281,8 +281,16 @@ QString FloorPad::questionText() const
         }
         parts << part;
     }
-    parts << (pad().question->kind == PadQuestion::Kind::Pain ? tr("0: leave the sets out")
-                                                              : tr("0: none of these"));
+    switch (pad().question->kind) {
+    case PadQuestion::Kind::Pain:
+        parts << tr("0: leave the sets out");
+        break;
+    case PadQuestion::Kind::WhyLeft:
+        parts << tr("Enter: not said");
+        break;
+    default:
+        parts << tr("0: none of these");
+    }
     return parts.join(QStringLiteral("   "));
 }
 

@@ -57,10 +57,11 @@ std::vector<storage::FloorSpot> FloorPad::changedSpots() const
             continue; // somebody new, who is not in the logbook
         }
         const FloorPlace place = placeNow(pad().floor, who);
-        const storage::FloorSpot spot{{who.member, who.minutesLate, who.leftMinute, who.easyAt},
-                                      place.bib,
-                                      place.rack,
-                                      place.turn};
+        const storage::FloorSpot spot{
+            {who.member, who.minutesLate, who.leftMinute, who.leftWhy, who.easyAt},
+            place.bib,
+            place.rack,
+            place.turn};
         const auto known = m_hour->stored.find(who.member);
         if (known == m_hour->stored.end() || !(known->second == spot)) {
             changed.push_back(spot);
@@ -162,7 +163,8 @@ void FloorPad::addPeople(const ClassFloor& before, const ClassFloor& after, Floo
             continue;
         }
         const bool isSaid = was == nullptr || was->minutesLate != who.minutesLate ||
-                            was->leftMinute != who.leftMinute || was->easyAt != who.easyAt;
+                            was->leftMinute != who.leftMinute || was->leftWhy != who.leftWhy ||
+                            was->easyAt != who.easyAt;
         if (isSaid && m_model.sheet().meeting) {
             batch.saidIn = m_model.sheet().meeting->id;
         }

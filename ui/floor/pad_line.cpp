@@ -99,7 +99,7 @@ void PadLine::showHint()
         m_hint->setText(
             tr("Enter as planned · 9 or 9.2 · 0 failed · ** round · *3 rack · /14 bib · + − load · "
                "// take back · .1 not clean · .2 easy day · .3.6.2.1 pain · .4 other, .4.14 swap · "
-               ".5 late · .6 left · .7 kit gone · .0 catch up"));
+               ".5 late · .6 left · .7 kit gone · .8.23 new · .0 catch up"));
     }
     m_hint->setFont(font);
 }

@@ -4,6 +4,7 @@
 
 #include "core/today/meeting_brief.h"
 #include "core/today/plan_brief.h"
+#include "storage/spot_store.h"
 #include "ui/perform.h"
 #include "ui/plan/plan_reader.h"
 #include "ui/words.h"
@@ -147,12 +148,15 @@ void BriefPanel::addPeople(const std::vector<MemberId>& expected)
 {
     const Review& review = m_roster->review;
     const auto& cleared = m_roster->facts.clearedUntil;
+    const auto left = storage::SpotStore(m_workspace.logbook).leftLastTime(review.asOf);
     std::vector<ExpectedMember> people;
     for (const MemberId member : expected) {
         if (const MemberReview* known = reviewOf(review, member)) {
             const auto end = cleared.find(member);
-            people.push_back(
-                {known, end == cleared.end() ? std::nullopt : std::optional(end->second)});
+            const auto early = left.find(member);
+            people.push_back({known,
+                              end == cleared.end() ? std::nullopt : std::optional(end->second),
+                              early == left.end() ? std::nullopt : std::optional(early->second)});
         }
     }
     for (const BriefEntry& entry : meetingBrief(people, review.asOf, !cleared.empty())) {
@@ -173,7 +177,7 @@ void BriefPanel::addPlan(const storage::DayMeeting& meeting)
     if (meeting.isLogged || !isNext || plan.people.empty()) {
         return;
     }
-    const MeetingPlanAnswer answer = planNext(plan, plan.racks, today);
+    const MeetingPlanAnswer answer = planNext(plan, plan.racks, today, false);
     const auto brief =
         planBrief(answer, itemsIn(answer.book.day, plan.usual, plan.weeks), plan.library);
     const auto shown = std::min(brief.size(), kMostPlanLines);
