@@ -233,6 +233,40 @@ FloorChange leaveOutHeld(const ClassFloor& floor, MemberId member)
     return change;
 }
 
+ClassFloor rememberingPain(ClassFloor floor, const FloorBook& book)
+{
+    for (FloorPerson& who : floor.people) {
+        std::vector<PadCell*> theirs;
+        for (PadCell& cell : floor.cells) {
+            if (cell.planned.member == who.member) {
+                theirs.push_back(&cell);
+            }
+        }
+        for (const PadCell* hurt : theirs) {
+            if (!hurt->done || hurt->done->painArea.empty() || !hurt->done->performed.pain) {
+                continue;
+            }
+            const DoneSet& set = *hurt->done;
+            who.pains.push_back(
+                {*set.performed.pain, set.painArea, set.painSide.value_or(Side::Both)});
+            const auto isStressing = [&](const PadCell* cell) {
+                return stresses(book, cell->planned.exercise, set.painArea);
+            };
+            const bool wentOn = std::any_of(theirs.begin(), theirs.end(), [&](const PadCell* cell) {
+                return cell->done && isStressing(cell) &&
+                       cell->done->performed.order > set.performed.order;
+            });
+            for (PadCell* cell : theirs) {
+                if (!wentOn && cell->isOpen() && isStressing(cell)) {
+                    cell->setAside = NotAsked::Pain;
+                }
+            }
+        }
+    }
+    moveOn(floor);
+    return floor;
+}
+
 std::vector<FloorChoice> otherExercises(const ClassFloor& floor, const FloorBook& book)
 {
     if (!floor.cursor || !floor.cells[*floor.cursor].isOpen()) {

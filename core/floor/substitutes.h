@@ -32,6 +32,11 @@ notePain(const ClassFloor& floor, const FloorBook& book, MemberId member, const 
 // The sets that wait are not asked for.
 [[nodiscard]] FloorChange leaveOutHeld(const ClassFloor& floor, MemberId member);
 
+// Of an hour that was interrupted: pain that stands beside a done set hurts still. Open sets that
+// stress its area are not asked for; another exercise in their place is there already. Where they
+// went on with that area afterwards, nothing is set aside.
+[[nodiscard]] ClassFloor rememberingPain(ClassFloor floor, const FloorBook& book);
+
 // The same for the exercise under the cursor, where nothing hurts.
 [[nodiscard]] std::vector<FloorChoice> otherExercises(const ClassFloor& floor,
                                                       const FloorBook& book);

@@ -136,6 +136,38 @@ TEST(PainTest, NoneOfThemLeavesTheSetsOutWithoutAMiss)
     EXPECT_EQ(countClosing(keys.floor()).unknown, 12);
 }
 
+// As the logbook knows the hour: done sets and what is planned, none of it set aside.
+TEST(PainTest, AnInterruptedHourStillSparesWhatHurts)
+{
+    Keyboard keys = fivePeople();
+    keys.type("**/1\np6.2.1\n\b0\n");
+    ClassFloor again = keys.floor();
+    for (PadCell& cell : again.cells) {
+        cell.setAside.reset();
+        cell.isHeld = false;
+    }
+    for (FloorPerson& who : again.people) {
+        who.pains.clear();
+    }
+    const ClassFloor spared = rememberingPain(again, tests::gymBook());
+    const auto cells = cellsOf(spared, 1);
+    EXPECT_TRUE(cells[0].done);
+    EXPECT_EQ(cells[1].setAside, NotAsked::Pain);
+    EXPECT_EQ(cells[2].setAside, NotAsked::Pain);
+    EXPECT_EQ(person(spared, {1})->pains.size(), 1U);
+    EXPECT_TRUE(cellsOf(spared, 2)[1].isOpen()) << "nobody else's";
+    for (PadCell& cell : again.cells) { // they went on with it after all
+        if (cell.planned.member == MemberId{1} && cell.round == 2) {
+            DoneSet next = *cellsOf(again, 1)[0].done;
+            next.performed.order += 10;
+            next.performed.pain.reset();
+            next.painArea.clear();
+            cell.done = next;
+        }
+    }
+    EXPECT_TRUE(cellsOf(rememberingPain(again, tests::gymBook()), 1)[2].isOpen());
+}
+
 TEST(PainTest, TakingBackTakesThePainAwayToo)
 {
     Keyboard keys = fivePeople();

@@ -89,6 +89,7 @@ void FloorPad::take(FloorSheet& sheet, const FloorReference& reference)
         for (const auto& [member, spot] : m_hour->stored) {
             running = remembering(std::move(running), spot.said);
         }
+        running = rememberingPain(std::move(running), m_hour->book);
         m_hour->pad = openPad(std::move(running));
     } else {
         m_hour->pad.floor = takenOver(m_hour->pad.floor, m_hour->read, read);
