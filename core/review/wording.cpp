@@ -128,6 +128,9 @@ std::vector<Phrase> phrases(const Trend& trend)
     case TrendCall::TooEarly:
         break;
     }
+    if (trend.isOld && trend.lastSeen) {
+        return {{"Can't tell: nothing that sizes it since %1.", {shortText(*trend.lastSeen)}}};
+    }
     return {{"Can't tell: enough days, but they disagree.", {}}};
 }
 

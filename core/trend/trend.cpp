@@ -55,6 +55,7 @@ Trend trendOf(const ExerciseFit& exercise, Day today)
     trend.daysSeen = static_cast<int>(days.size());
     const int span = days.empty() ? 0 : days.back() - days.front();
     trend.spanWeeks = span / 7;
+    trend.lastSeen = days.empty() ? std::nullopt : std::optional(days.back());
     if (trend.daysSeen < kTrendDays || span < kTrendSpanDays) {
         trend.askAgainOn = askAgain(days, today);
         return trend;
@@ -75,6 +76,7 @@ Trend trendOf(const ExerciseFit& exercise, Day today)
         return (today - day) / 7.0 <= exercise.lookBackWeeks;
     }));
     trend.call = TrendCall::Unclear;
+    trend.isOld = recent < 2 || today - days.back() > kOldTrendDays;
     if (recent >= 2 && trend.probabilityRising >= kSure) {
         trend.call = TrendCall::Rising;
     } else if (recent >= 2 && trend.probabilityFalling >= kSure) {

@@ -22,6 +22,8 @@ struct Trend {
     double probabilityFalling = 0.0; // P(change < -0.25 % a week); 0 when too early
     int daysSeen = 0;                // days with a set or test that sizes the strength
     int spanWeeks = 0;               // from the first to the last of them
+    std::optional<Day> lastSeen;     // the last of them
+    bool isOld = false;              // hardly any of them in the weeks looked at
     std::optional<Day> askAgainOn;   // when too early: when enough days can be expected
 };
 
@@ -30,6 +32,9 @@ inline constexpr double kMatteringPercentPerWeek = 0.25;
 // What a call needs: so many sizing days over so many days of calendar.
 inline constexpr int kTrendDays = 4;
 inline constexpr int kTrendSpanDays = 28;
+
+// From so many days without one on, what cannot be told is put down to that.
+inline constexpr int kOldTrendDays = 21;
 
 [[nodiscard]] std::string_view trendWord(TrendCall call); // "rising", "too_early", ...
 

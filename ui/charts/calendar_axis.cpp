@@ -3,6 +3,7 @@
 #include "ui/charts/calendar_axis.h"
 
 #include <QDate>
+#include <QFontMetricsF>
 #include <QLocale>
 
 #include <algorithm>
@@ -66,11 +67,13 @@ std::vector<CalendarLabel> calendarLabels(Day from, Day to, const QLocale& local
     const std::size_t stride = std::max<std::size_t>(1, (starts.size() + room - 1) / room);
     const bool spansYears = dateOf(from).year() != dateOf(to).year();
     std::vector<CalendarLabel> labels;
+    int year = 0; // of the label before
     for (std::size_t at = 0; at < starts.size(); at += stride) {
         const QDate date = dateOf(starts[at]);
         QString text = locale.toString(date, QStringLiteral("d MMM"));
         if (!isByWeek) {
-            const bool saysYear = spansYears && (date.month() == 1 || at == 0);
+            const bool saysYear = spansYears && date.year() != year;
+            year = date.year();
             text = locale.toString(date, saysYear ? kMonthOfYear : kMonth);
         }
         // A label may stand once only: the year keeps months of two years apart.
@@ -81,13 +84,21 @@ std::vector<CalendarLabel> calendarLabels(Day from, Day to, const QLocale& local
     return labels;
 }
 
-void labelCalendar(QCategoryAxis& axis, Day from, Day to, const QLocale& locale)
+std::size_t labelsIn(int width, const QFontMetricsF& metrics)
+{
+    constexpr double kMargins = 90.0; // the values beside the axis, and the chart's edge
+    const double each =
+        metrics.horizontalAdvance(QStringLiteral("28 MMM ’26")) + metrics.averageCharWidth();
+    return static_cast<std::size_t>(std::clamp((width - kMargins) / each, 2.0, 14.0));
+}
+
+void labelCalendar(QCategoryAxis& axis, Day from, Day to, const QLocale& locale, std::size_t most)
 {
     for (const QString& label : axis.categoriesLabels()) {
         axis.remove(label);
     }
     axis.setLabelsPosition(QCategoryAxis::AxisLabelsPositionOnValue);
-    for (const CalendarLabel& label : calendarLabels(from, to, locale)) {
+    for (const CalendarLabel& label : calendarLabels(from, to, locale, most)) {
         axis.append(label.text, axisPlace(label.day));
     }
     axis.setRange(axisPlace(from), axisPlace(to));

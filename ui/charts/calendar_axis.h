@@ -26,6 +26,9 @@ calendarLabels(Day from, Day to, const QLocale& locale, std::size_t most = 14);
 
 // Gives the axis its range and those labels. QDateTimeAxis cuts the range into equal parts and
 // prints odd hours around a change of summer time.
-void labelCalendar(QCategoryAxis& axis, Day from, Day to, const QLocale& locale);
+// As many labels as stand side by side in a chart that is so wide, its own margins taken off.
+[[nodiscard]] std::size_t labelsIn(int width, const QFontMetricsF& metrics);
+
+void labelCalendar(QCategoryAxis& axis, Day from, Day to, const QLocale& locale, std::size_t most);
 
 } // namespace levelbar::ui

@@ -103,7 +103,7 @@ void MemberSidesChart::paintPicture()
         painter.setPen(palette().color(QPalette::Text));
         painter.drawText(m_picture->rect(),
                          Qt::AlignCenter | Qt::TextWordWrap,
-                         tr("Not measured on both sides on one day yet."));
+                         tr("Not measured on both sides on one day in the last four months."));
         return;
     }
     const auto chosen = m_current ? std::optional(m_days[*m_current]) : std::nullopt;

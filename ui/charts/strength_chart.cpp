@@ -158,6 +158,7 @@ void StrengthChart::show(StrengthView view)
     m_graphics->setCrosshair(std::nullopt);
     m_values->setTitleText(m_view.scale.axisTitle());
     m_series.fill(m_view);
+    m_series.paint(palette());
     m_legend->setText(StrengthSeries::legend(m_view, palette()));
     setWhole(isSame);
     showWindow();
@@ -194,7 +195,11 @@ void StrengthChart::setWhole(bool keepsWindow)
 
 void StrengthChart::showWindow()
 {
-    labelCalendar(*m_days, m_window.from(), m_window.to(), locale());
+    labelCalendar(*m_days,
+                  m_window.from(),
+                  m_window.to(),
+                  locale(),
+                  labelsIn(width(), QFontMetricsF(font())));
     ValueRange range(m_window, m_view.scale);
     range.take(m_view.course);
     if (m_view.other) {
@@ -294,6 +299,15 @@ void StrengthChart::setSummary(const QString& summary)
         tr("%1 Left and right keys step through the dots, plus and minus zoom, Shift with an "
            "arrow moves, 0 shows everything.")
             .arg(summary));
+}
+
+// Another width has room for more or fewer dates.
+void StrengthChart::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    if (m_window.from() < m_window.to()) {
+        showWindow();
+    }
 }
 
 void StrengthChart::changeEvent(QEvent* event)

@@ -260,11 +260,18 @@ void StrengthSeries::paintDots(const QPalette& tones)
             series->setPen(QPen(edge, 1.4));
         };
     const auto look = [&](DotLook which) { return m_dots.at(static_cast<std::size_t>(which)); };
-    paint(look(DotLook::Counted), 8, text, text);
-    paint(look(DotLook::Unsized), 6, more.quiet, more.quiet);
-    paint(look(DotLook::Accepted), 8, hollow, text);
-    paint(look(DotLook::Group), 8, hollow, text);
-    paint(look(DotLook::Sheet), 8, text, text);
+    // Many dots hide the line behind them.
+    constexpr int kMany = 400;
+    int count = 0;
+    for (const QScatterSeries* dots : m_dots) {
+        count += static_cast<int>(dots->count());
+    }
+    const double usual = count > kMany ? 5.0 : 8.0;
+    paint(look(DotLook::Counted), usual, text, text);
+    paint(look(DotLook::Unsized), 0.75 * usual, more.quiet, more.quiet);
+    paint(look(DotLook::Accepted), usual, hollow, text);
+    paint(look(DotLook::Group), usual, hollow, text);
+    paint(look(DotLook::Sheet), usual, text, text);
     paint(look(DotLook::Tested), 14, more.right, text);
     paint(m_otherDots, 8, kOtherColour, kOtherColour);
     paint(m_pains, 13, more.warning, more.warning);

@@ -160,7 +160,9 @@ void TestChart::setRanges(Day today)
         high = 1.0;
     }
     const double room = std::max(0.06 * (high - low), 0.05);
-    labelCalendar(*m_days, from - kDaysAround, to + kDaysAround, locale());
+    m_from = from - kDaysAround;
+    m_to = to + kDaysAround;
+    labelDays();
     m_values->setRange(low - room, high + room);
     m_values->applyNiceNumbers();
     m_values->setLabelFormat(high - low < 8 ? QStringLiteral("%.1f") : QStringLiteral("%.0f"));
@@ -217,6 +219,20 @@ int TestChart::valueCount() const
 int TestChart::forecastPointCount() const
 {
     return m_ahead.line->count();
+}
+
+void TestChart::labelDays()
+{
+    labelCalendar(*m_days, m_from, m_to, locale(), labelsIn(width(), QFontMetricsF(font())));
+}
+
+// Another width has room for more or fewer dates.
+void TestChart::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    if (m_from < m_to) {
+        labelDays();
+    }
 }
 
 void TestChart::changeEvent(QEvent* event)

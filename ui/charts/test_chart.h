@@ -36,6 +36,7 @@ public:
 
 protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     struct Band {
@@ -57,6 +58,10 @@ private:
     QChart* m_chart;
     SafeChartView* m_view;
     QLabel* m_readOut;
+    void labelDays();
+
+    Day m_from; // shown
+    Day m_to;
     QCategoryAxis* m_days;
     QValueAxis* m_values;
     Band m_past;

@@ -151,10 +151,6 @@ QWidget* MemberPage::makeFacts()
 
 void MemberPage::makeLayout()
 {
-    QFont large = m_name->font();
-    large.setPointSizeF(large.pointSizeF() * 1.5);
-    large.setBold(true);
-    m_name->setFont(large);
     m_name->setTextFormat(Qt::PlainText);
     m_name->setWordWrap(true);
     m_facts->setWordWrap(true);
@@ -255,7 +251,14 @@ void MemberPage::refresh()
 
 void MemberPage::showFacts(const Member& member)
 {
-    m_name->setText(member.name.empty() ? plain(member.code) : plain(member.name));
+    const QString name = member.name.empty() ? plain(member.code) : plain(member.name);
+    // A long name stays beside the chart.
+    constexpr qsizetype kLongName = 32;
+    QFont large = font();
+    large.setPointSizeF(large.pointSizeF() * (name.size() > kLongName ? 1.05 : 1.5));
+    large.setBold(true);
+    m_name->setFont(large);
+    m_name->setText(name);
     QStringList lines = {tr("Id %1").arg(plain(member.code))};
     const auto add = [&lines](const QString& line) { lines << line; };
     if (member.birthDate) {
@@ -323,7 +326,7 @@ void MemberPage::showSides(const MemberReview* review)
         m_sides->addItem(tr("%1: %2").arg(plain(side.measure.name), sideSentence(side)));
     }
     if (review->sides.empty()) {
-        m_sides->addItem(tr("Not measured on both sides on one day yet."));
+        m_sides->addItem(tr("Not measured on both sides on one day in the last four months."));
     }
 }
 

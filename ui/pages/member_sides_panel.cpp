@@ -96,7 +96,7 @@ void MemberSidesPanel::showMeasure()
     const int at = m_measure->currentIndex();
     m_measure->setEnabled(m_measure->count() > 0);
     if (m_review == nullptr || at < 0 || at >= static_cast<int>(m_review->sides.size())) {
-        m_words->setText(tr("Not measured on both sides on one day yet."));
+        m_words->setText(tr("Not measured on both sides on one day in the last four months."));
         m_words->setToolTip({});
         m_chart->show({});
         return;

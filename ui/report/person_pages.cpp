@@ -137,7 +137,7 @@ void paintSides(PageFlow& flow, const PersonReport& report)
 {
     flow.heading(personText("Left and right"), 8.0);
     if (report.sides.empty()) {
-        flow.text(personText("Not measured on both sides on one day yet."));
+        flow.text(personText("Not measured on both sides on one day in the last four months."));
         return;
     }
     for (const ReportSide& side : report.sides) {

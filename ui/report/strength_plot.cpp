@@ -220,8 +220,11 @@ void paintDot(QPainter& painter, const QPointF& at, DotLook look, double point)
 
 void Plot::paintDots()
 {
+    // Many dots hide the line behind them.
+    constexpr std::size_t kMany = 400;
+    const double point = m_figure.dots.size() > kMany ? 0.6 * m_look.point : m_look.point;
     for (const StrengthDot& dot : m_figure.dots) {
-        paintDot(m_painter, QPointF(x(dot.day), y(dot.kilograms)), lookOf(dot), m_look.point);
+        paintDot(m_painter, QPointF(x(dot.day), y(dot.kilograms)), lookOf(dot), point);
     }
 }
 
