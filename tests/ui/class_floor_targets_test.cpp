@@ -71,6 +71,18 @@ TEST_F(ClassFloorTargetsTest, SetsArePlannedAtTheLoadsOfThePlanPage)
     EXPECT_EQ(seen, 2);
 }
 
+TEST_F(ClassFloorTargetsTest, ALoadThatChangesIsNamedBesideTheLastOne)
+{
+    makeMaraStrong();
+    openPage();
+    markPeople(2);
+    grid->goTo(grid->model()->index(0, 0));
+    const auto place = [this] { return part<QLabel>("floorPlace")->text().toStdString(); };
+    EXPECT_THAT(place(), HasSubstr("(last time 60 kg)"));
+    grid->goTo(grid->model()->index(1, 0)); // Noor stays at 60
+    EXPECT_THAT(place(), ::testing::Not(HasSubstr("last time")));
+}
+
 TEST_F(ClassFloorTargetsTest, ThePlansReserveIsAskedForAndNeverTakenAsDone)
 {
     makeMaraStrong();

@@ -61,6 +61,13 @@ void FloorPage::showPlace()
         plan = tr("done %1").arg(doneText(*cell->done, exercise, m_model.reference().effort));
     } else if (cell->planned) {
         plan = tr("plan %1").arg(plannedText(*cell->planned, exercise));
+        const auto& usual = m_pad.book().usualLoads;
+        const auto last = usual.find({key->member, key->exercise});
+        const bool isOther = last != usual.end() && cell->planned->load.thousandths() > 0 &&
+                             exactWeight(last->second) != exactWeight(cell->planned->load);
+        if (isOther) {
+            plan = tr("%1 (last time %2)").arg(plan, ui::loadText(last->second));
+        }
     }
     const QString sides = cell->done ? QString() : sidesText(*cell, key->side);
     if (!sides.isEmpty()) {

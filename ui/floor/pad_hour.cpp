@@ -4,7 +4,6 @@
 
 #include "core/floor/floor_order.h"
 #include "storage/exercise_detail_store.h"
-#include "storage/gym_store.h"
 #include "storage/set_store.h"
 #include "ui/floor/floor_words.h"
 #include "ui/floor/load_steps.h"
@@ -270,7 +269,7 @@ FloorBook
 readBook(const storage::Logbook& logbook, const FloorReference& reference, const FloorSheet& sheet)
 {
     FloorBook book;
-    book.kit = storage::GymStore(logbook).kit();
+    book.kit = reference.kit; // less what is gone today
     book.day = sheet.day;
     book.scale = reference.effort;
     const auto details = storage::ExerciseDetailStore(logbook).all();
@@ -305,7 +304,7 @@ readBook(const storage::Logbook& logbook, const FloorReference& reference, const
 void addPerson(const storage::Logbook& logbook, MemberId member, FloorBook& book, HookHoles& holes)
 {
     for (const DoneSet& set : storage::SetStore(logbook).ofMember(member)) {
-        if (set.performed.day < book.day) {
+        if (set.performed.day < book.day && set.performed.kind != SetKind::Ramp) {
             book.usualLoads.try_emplace({member, set.exercise}, set.performed.load);
         }
         if (set.hookHole) {
