@@ -5,6 +5,7 @@
 #include "core/base/day.h"
 
 #include <QCategoryAxis>
+#include <QFontMetricsF>
 #include <QString>
 
 #include <vector>

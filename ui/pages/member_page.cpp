@@ -249,16 +249,20 @@ void MemberPage::refresh()
     });
 }
 
-void MemberPage::showFacts(const Member& member)
+// A long name stays beside the chart.
+void MemberPage::showName(const QString& name)
 {
-    const QString name = member.name.empty() ? plain(member.code) : plain(member.name);
-    // A long name stays beside the chart.
     constexpr qsizetype kLongName = 32;
     QFont large = font();
     large.setPointSizeF(large.pointSizeF() * (name.size() > kLongName ? 1.05 : 1.5));
     large.setBold(true);
     m_name->setFont(large);
     m_name->setText(name);
+}
+
+void MemberPage::showFacts(const Member& member)
+{
+    showName(member.name.empty() ? plain(member.code) : plain(member.name));
     QStringList lines = {tr("Id %1").arg(plain(member.code))};
     const auto add = [&lines](const QString& line) { lines << line; };
     if (member.birthDate) {

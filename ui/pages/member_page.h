@@ -55,6 +55,7 @@ private:
     void makePictures();
     void changePerson();
     void refresh();
+    void showName(const QString& name);
     void showFacts(const Member& member);
     void showSides(const MemberReview* review);
     [[nodiscard]] const MemberReview* reviewOf(MemberId member) const;

@@ -172,9 +172,9 @@ void Plot::paintBand()
         band << QPointF(x(point.day), y(point.high));
         line << QPointF(x(point.day), y(point.value));
     }
-    for (auto point = m_figure.band.rbegin(); point != m_figure.band.rend(); ++point) {
-        band << QPointF(x(point->day), y(point->low));
-    }
+    std::for_each(m_figure.band.rbegin(), m_figure.band.rend(), [&](const BandPoint& point) {
+        band << QPointF(x(point.day), y(point.low));
+    });
     const QPalette tones = lightPalette();
     m_painter.setPen(Qt::NoPen);
     m_painter.setBrush(colours(tones).band);
