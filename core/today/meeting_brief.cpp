@@ -4,6 +4,7 @@
 
 #include "core/floor/day_changes.h"
 #include "core/today/due_attention.h"
+#include "core/today/proposed_action.h"
 
 #include <algorithm>
 
@@ -14,12 +15,21 @@ namespace {
 constexpr int kGapDays = 21;
 constexpr int kNewDays = 2;
 
-std::optional<Phrase> painLastTime(const MemberReview& member)
+std::optional<Phrase> painLately(const MemberReview& member)
 {
     for (const Attention& reason : member.attention) {
-        if (reason.kind == AttentionKind::Pain && member.lastSeen == reason.evidence.day) {
-            return Phrase{"Had pain last time: %1 of 10 in %2.",
-                          {reason.arguments.at(0), reason.arguments.at(1)}};
+        if (reason.kind != AttentionKind::Pain) {
+            continue;
+        }
+        const std::string& score = reason.arguments.at(0);
+        const std::string& exercise = reason.arguments.at(1);
+        if (member.lastSeen == reason.evidence.day) {
+            return Phrase{"Had pain last time: %1 of 10 in %2.", {score, exercise}};
+        }
+        // Whoever was here since without it need not be named, unless it keeps coming back.
+        if (proposedAction(reason) == ProposedAction::LeaveOutAndAsk) {
+            return Phrase{"Had pain on %3: %1 of 10 in %2. Leave it out until it was looked at.",
+                          {score, exercise, shortText(reason.evidence.day)}};
         }
     }
     return std::nullopt;
@@ -48,7 +58,7 @@ meetingBrief(std::span<const ExpectedMember> expected, Day today, bool keepsClea
                 brief.push_back({member.member.id, kind, std::move(*what)});
             }
         };
-        add(BriefKind::Pain, painLastTime(member));
+        add(BriefKind::Pain, painLately(member));
         add(BriefKind::Clearance, clearanceWords(one, today, keepsClearances));
         if (one.leftEarly) {
             const std::string why(leftWhyText(*one.leftEarly));

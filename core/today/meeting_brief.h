@@ -28,9 +28,9 @@ struct ExpectedMember {
     std::optional<LeftWhy> leftEarly = std::nullopt; // the last time they came
 };
 
-// Had pain the last time they were seen; clearance missing (only where the gym keeps any), ended or
-// ending within two weeks; left early the last time; back after more than three weeks; new (seen on
-// two days at most). By kind, then in the order given.
+// Had pain the last time they were seen, or pain that keeps coming back; clearance missing (only
+// where the gym keeps any), ended or ending within two weeks; left early the last time; back after
+// more than three weeks; new (seen on two days at most). By kind, then in the order given.
 [[nodiscard]] std::vector<BriefEntry>
 meetingBrief(std::span<const ExpectedMember> expected, Day today, bool keepsClearances);
 

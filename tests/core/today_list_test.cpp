@@ -327,6 +327,12 @@ TEST(MeetingBriefTest, NamesWhoHadPainLacksClearanceComesBackOrIsNew)
     EXPECT_EQ(sentence({brief[1].what}), "Clearance ends on 4 Dec.");
     EXPECT_EQ(brief[2].member, MemberId{2});
     EXPECT_EQ(brief[3].kind, BriefKind::New);
+    people[3].attention[0].repeats = 4;
+    brief = meetingBrief(expected, kToday, true);
+    ASSERT_EQ(brief.size(), 5U) << "it keeps coming back";
+    EXPECT_EQ(sentence({brief[1].what}),
+              "Had pain on 13 Nov: Squat of 10 in Squat. Leave it out until it was looked at.");
+    people[3].attention[0].repeats = 0;
     expected[4].clearedUntil.reset();
     EXPECT_EQ(sentence({meetingBrief(expected, kToday, true)[1].what}), "No clearance on file.");
     EXPECT_EQ(meetingBrief(expected, kToday, false).size(), 3U); // the gym keeps none
