@@ -107,6 +107,8 @@ std::string_view sentenceTemplate(FaultCode code)
         return "there is nothing to take back";
     case FaultCode::NothingKeyed:
         return "no set was counted yet";
+    case FaultCode::ThreeAnswers:
+        return "'%1' is not three answers: 1 yes or 0 no to each question, like 000";
     case FaultCode::ChooseFirst:
         return "choose 1 to %1, or 0 for none";
     case FaultCode::NothingLeft:

@@ -62,6 +62,7 @@ enum class FaultCode {
     NoFreeLoad,        // nothing else that exists is free
     NothingToTakeBack, // nothing was keyed yet
     NothingKeyed,      // no set was counted yet
+    ThreeAnswers,      // %1 does not answer a newcomer's questions
     ChooseFirst,       // a choice from 1 to %1 is open
     NothingLeft,       // %1 has no set left to change
     RepeatedBib,       // bib %1 is worn already

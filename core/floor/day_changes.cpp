@@ -162,7 +162,8 @@ makeEasyDay(const ClassFloor& floor, const FloorBook& book, MemberId member, Mom
         easeCell(book, *cell);
     }
     const int dropped = dropLastSets(open);
-    change.said = {"%1: easy day, about a tenth less, %2 sets fewer",
+    change.said = {dropped == 1 ? "%1: easy day, about a tenth less, %2 set fewer"
+                                : "%1: easy day, about a tenth less, %2 sets fewer",
                    {calledOut(*who), std::to_string(dropped)}};
     moveOn(change.floor);
     return change;

@@ -207,6 +207,9 @@ Result<KitGone> stationGone(const ClassFloor& floor, const FloorBook& book, int 
     noteHit(floor, cells, gone);
     gone.said = {"Station %1 is gone: %2 sets of %3",
                  {std::to_string(number), std::to_string(gone.sets), namesOf(floor, gone.hit)}};
+    if (gone.hit.empty()) {
+        gone.said = {"Station %1 is gone; nobody needs it any more", {std::to_string(number)}};
+    }
     ClassFloor without = floor;
     find(without, number)->isThere = false;
     if (auto after = shared(without, cells, gone.hit, place->kind)) {
@@ -243,6 +246,9 @@ Result<KitGone> loadGone(const ClassFloor& floor, const FloorBook& book)
     noteHit(floor, cells, gone);
     gone.said = {"%1 is gone: %2 sets of %3",
                  {loadText(under.load), std::to_string(gone.sets), namesOf(floor, gone.hit)}};
+    if (gone.hit.empty()) {
+        gone.said = {"%1 is gone; nobody needs it any more", {loadText(under.load)}};
+    }
     if (auto after = lighter(without, book, cells)) {
         gone.choices.push_back(
             choice(floor, book, std::move(*after), {"The next lighter load", {}}));

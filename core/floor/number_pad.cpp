@@ -7,6 +7,7 @@
 #include "core/floor/pad_verbs.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace levelbar {
 
@@ -18,6 +19,7 @@ PadOutcome refused(NumberPad pad, Fault fault)
 {
     PadOutcome outcome;
     outcome.pad = std::move(pad);
+    outcome.pad.isRefused = true;
     outcome.refused = std::move(fault);
     return outcome;
 }
@@ -131,7 +133,7 @@ PadOutcome decide(NumberPad pad, const std::string& typed)
         const bool isAnswer =
             typed.size() == 3 && typed.find_first_not_of("01") == std::string::npos;
         if (!isAnswer && !typed.empty()) {
-            return refused(std::move(pad), {FaultCode::NotAPadEntry, {typed}});
+            return refused(std::move(pad), {FaultCode::ThreeAnswers, {excerpt(typed)}});
         }
         pad.question.reset();
         if (typed.empty()) {
@@ -204,6 +206,7 @@ PadOutcome press(NumberPad pad, const FloorBook& book, const PadKey& key, const 
         outcome.pad = std::move(pad);
         return outcome;
     }
+    const bool wasRefused = std::exchange(pad.isRefused, false);
     switch (key.kind) {
     case PadKey::Kind::Enter:
         return enter(std::move(pad), book, time);
@@ -213,7 +216,9 @@ PadOutcome press(NumberPad pad, const FloorBook& book, const PadKey& key, const 
         }
         break;
     case PadKey::Kind::Abandon:
-        if (pad.typed.empty()) {
+        // What a newcomer is asked before the first set is not put away by a slip.
+        if (pad.typed.empty() && pad.question &&
+            pad.question->kind != PadQuestion::Kind::Newcomer) {
             pad.question.reset();
         }
         pad.typed.clear();
@@ -222,6 +227,9 @@ PadOutcome press(NumberPad pad, const FloorBook& book, const PadKey& key, const 
         if (kKeys.find(key.character) == std::string_view::npos) {
             return refused(std::move(pad),
                            {FaultCode::NotAPadEntry, {std::string(1, key.character)}});
+        }
+        if (wasRefused) {
+            pad.typed.clear(); // begun anew; the last character can still be taken off instead
         }
         pad.typed.push_back(key.character);
         if (isDoneAtOnce(pad.typed)) {

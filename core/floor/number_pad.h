@@ -46,7 +46,8 @@ struct PadStep {
 // The pad and the hour it writes: the whole state between two keys.
 struct NumberPad {
     ClassFloor floor;
-    std::string typed; // not entered yet
+    std::string typed;      // not entered yet
+    bool isRefused = false; // it was entered and refused: the next character begins anew
     std::optional<PadQuestion> question;
     std::vector<PadStep> steps; // oldest first
 };

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <functional>
+#include <iterator>
 #include <set>
 
 namespace levelbar {
@@ -143,6 +144,11 @@ bool substitute(ClassFloor& floor,
         other.exercise.amount != AmountKind::Reps) {
         return false;
     }
+    // Seconds and metres are no reps.
+    const FloorExercise* now = book.find(cell.planned.exercise);
+    if (now != nullptr && now->exercise.amount != AmountKind::Reps) {
+        cell.planned.amount.reset();
+    }
     cell.planned.number = nextNumber(floor, cell.planned, other.exercise.id);
     cell.planned.exercise = other.exercise.id;
     cell.planned.load = *load;
@@ -233,6 +239,28 @@ FloorChange leaveOutHeld(const ClassFloor& floor, MemberId member)
     return change;
 }
 
+namespace {
+
+// Open sets of somebody that stress what hurt in a set, unless they went on with it afterwards.
+void spare(const std::vector<PadCell*>& theirs, const FloorBook& book, const DoneSet& hurt)
+{
+    std::vector<PadCell*> stressing;
+    std::copy_if(
+        theirs.begin(), theirs.end(), std::back_inserter(stressing), [&](const PadCell* cell) {
+            return stresses(book, cell->planned.exercise, hurt.painArea);
+        });
+    const bool wentOn = std::any_of(stressing.begin(), stressing.end(), [&](const PadCell* cell) {
+        return cell->done && cell->done->performed.order > hurt.performed.order;
+    });
+    for (PadCell* cell : stressing) {
+        if (!wentOn && cell->isOpen()) {
+            cell->setAside = NotAsked::Pain;
+        }
+    }
+}
+
+} // namespace
+
 ClassFloor rememberingPain(ClassFloor floor, const FloorBook& book)
 {
     for (FloorPerson& who : floor.people) {
@@ -242,24 +270,12 @@ ClassFloor rememberingPain(ClassFloor floor, const FloorBook& book)
                 theirs.push_back(&cell);
             }
         }
-        for (const PadCell* hurt : theirs) {
-            if (!hurt->done || hurt->done->painArea.empty() || !hurt->done->performed.pain) {
-                continue;
-            }
-            const DoneSet& set = *hurt->done;
-            who.pains.push_back(
-                {*set.performed.pain, set.painArea, set.painSide.value_or(Side::Both)});
-            const auto isStressing = [&](const PadCell* cell) {
-                return stresses(book, cell->planned.exercise, set.painArea);
-            };
-            const bool wentOn = std::any_of(theirs.begin(), theirs.end(), [&](const PadCell* cell) {
-                return cell->done && isStressing(cell) &&
-                       cell->done->performed.order > set.performed.order;
-            });
-            for (PadCell* cell : theirs) {
-                if (!wentOn && cell->isOpen() && isStressing(cell)) {
-                    cell->setAside = NotAsked::Pain;
-                }
+        for (const PadCell* cell : theirs) {
+            if (cell->done && cell->done->performed.pain && !cell->done->painArea.empty()) {
+                const DoneSet& hurt = *cell->done;
+                who.pains.push_back(
+                    {*hurt.performed.pain, hurt.painArea, hurt.painSide.value_or(Side::Both)});
+                spare(theirs, book, hurt);
             }
         }
     }

@@ -75,7 +75,7 @@ TEST(LoadStepTest, PassesOverAPairThatAnotherBenchHas)
 TEST(EasyDayTest, IsATenthLessOneSetFewerAndCountsAsAtLeast)
 {
     Keyboard keys = fivePeople();
-    EXPECT_EQ(saidText(keys.type("e\n")), "1 P1: easy day, about a tenth less, 1 sets fewer");
+    EXPECT_EQ(saidText(keys.type("e\n")), "1 P1: easy day, about a tenth less, 1 set fewer");
     const auto cells = cellsOf(keys.floor(), 1);
     EXPECT_DOUBLE_EQ(kilograms(cells[0]), 35.0) << "36 kg is nearer to 35 than to 37.5";
     EXPECT_EQ(cells[2].setAside, NotAsked::EasyDay);
@@ -264,6 +264,26 @@ TEST(SwapTest, TwoOfARackChangeTurnsWhereNeitherHasLifted)
     EXPECT_EQ(cellsOf(keys.floor(), 1)[1].turn, 2);
     EXPECT_EQ(cellsOf(keys.floor(), 2)[1].turn, 1);
     EXPECT_TRUE(keys.type("s3\n").refused) << "at another rack";
+}
+
+TEST(NewcomerTest, TheQuestionsStayUntilThreeAnswersOrNone)
+{
+    Keyboard keys = fivePeople();
+    keys.type("n23\n");
+    EXPECT_EQ(keys.type("0\n").refused->code, FaultCode::ThreeAnswers);
+    keys.type("\x1b\x1b");
+    EXPECT_TRUE(keys.pad().question) << "not put away by a slip";
+    keys.type("010\n");
+    EXPECT_FALSE(keys.pad().question);
+}
+
+TEST(RefusedEntryTest, TheNextCharacterBeginsAnew)
+{
+    Keyboard keys = fivePeople();
+    EXPECT_TRUE(keys.type("9.9.9\n").refused);
+    EXPECT_FALSE(keys.pad().typed.empty()) << "it stays to be read";
+    EXPECT_FALSE(keys.type("9\n").refused);
+    EXPECT_EQ(keys.stored().front().performed.reps, 9);
 }
 
 TEST(NewcomerTest, HasNoNameIsNotScreenedAndLiftsNoBar)

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Levelbar developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/today_store.h"
 #include "tests/ui/class_floor_fixture.h"
 #include "ui/floor/pad_line.h"
 
@@ -147,6 +148,39 @@ TEST_F(FloorPadTest, LoadsGoToTheNextOneThatExistsForTheSetsStillOpen)
     EXPECT_TRUE(isStored);
     type("//");
     EXPECT_EQ(shown(0, 1), "60 kg × 8");
+}
+
+TEST_F(FloorPadTest, PainBeforeAnySetIsKeptAsSomethingToFollowUp)
+{
+    type("/2\n.3.6.2.1\n0\n");
+    EXPECT_EQ(stored().size(), 0U);
+    const auto followUps = storage::TodayStore(*m_logbook).followUps(kClassDay + 1);
+    ASSERT_EQ(followUps.size(), 1U);
+    EXPECT_EQ(followUps.front().member, noor);
+    EXPECT_NE(followUps.front().text.find("Pain 6 of 10, shoulder left"), std::string::npos)
+        << followUps.front().text;
+    type("//"); // the sets left out
+    type("//"); // and the pain
+    EXPECT_TRUE(storage::TodayStore(*m_logbook).followUps(kClassDay + 1).empty());
+}
+
+TEST_F(FloorPadTest, WhatTheNumbersOfAWordMeanIsSaidWhileItIsTyped)
+{
+    type(".3");
+    EXPECT_NE(hint().find("2 shoulder"), std::string::npos) << hint();
+    type("\x1b.6");
+    EXPECT_NE(hint().find(".6.2 unwell"), std::string::npos) << hint();
+}
+
+TEST_F(FloorPadTest, EscapeBringsTheKeysHereFromTheListOfPeople)
+{
+    auto* filter = part<QLineEdit>("attendanceFilter");
+    filter->setFocus();
+    QTest::keyClick(filter, Qt::Key_Escape);
+    EXPECT_TRUE(pad->hasFocus());
+    list()->setFocus();
+    QTest::keyClick(list(), Qt::Key_Escape);
+    EXPECT_TRUE(pad->hasFocus());
 }
 
 TEST_F(FloorPadTest, PainIsStoredWithTheSetAndAsksForOneOfThree)

@@ -111,6 +111,9 @@ bool AttendanceList::filterKey(int key)
         return true;
     }
     case Qt::Key_Escape:
+        if (m_filter->text().isEmpty()) {
+            Q_EMIT left();
+        }
         m_filter->clear();
         return true;
     default:
@@ -125,6 +128,9 @@ bool AttendanceList::listKey(int key)
     case Qt::Key_Return:
     case Qt::Key_Enter:
         toggle(m_list->currentIndex());
+        return true;
+    case Qt::Key_Escape:
+        Q_EMIT left();
         return true;
     default:
         return false;

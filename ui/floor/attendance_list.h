@@ -28,6 +28,7 @@ public:
 
 Q_SIGNALS:
     void markWanted(levelbar::MemberId member, bool came);
+    void left(); // Esc
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;

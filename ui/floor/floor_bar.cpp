@@ -78,7 +78,7 @@ FloorBar::FloorBar(Day today, QWidget* parent)
     row->addStretch(1);
     row->addWidget(labelFor(tr("Keyed &by"), m_initials));
     row->addWidget(m_initials);
-    auto* wall = new QPushButton(tr("&Wall"));
+    auto* wall = new QPushButton(tr("Wa&ll"));
     wall->setObjectName(QStringLiteral("floorWall"));
     wall->setToolTip(tr("Opens or closes the window for the wall (F11); F9 runs its timer"));
     connect(wall, &QPushButton::clicked, this, &FloorBar::wallWanted);

@@ -6,6 +6,7 @@
 #include "storage/member_store.h"
 #include "storage/set_store.h"
 #include "storage/spot_store.h"
+#include "storage/today_store.h"
 #include "ui/floor/floor_writer.h"
 
 namespace levelbar::ui {
@@ -27,7 +28,10 @@ ActionKind kindOf(const FloorBatch& batch)
     if (!batch.corrected.empty()) {
         return ActionKind::CorrectSet;
     }
-    return batch.replanned.empty() ? ActionKind::MarkAttendance : ActionKind::PlanMeeting;
+    if (!batch.replanned.empty()) {
+        return ActionKind::PlanMeeting;
+    }
+    return batch.followUps.empty() ? ActionKind::MarkAttendance : ActionKind::WriteFollowUp;
 }
 
 } // namespace
@@ -105,6 +109,9 @@ std::optional<MemberId> FloorWriter::write(const FloorBatch& batch, Day day)
     planNow(action, batch.replanned, day);
     if (batch.newcomer) {
         newcomer = addNewcomer(action, *batch.newcomer, day);
+    }
+    for (const FollowUp& followUp : batch.followUps) {
+        storage::TodayStore::write(action, followUp);
     }
     if (batch.saidIn) {
         putSpots(action, *batch.saidIn);

@@ -6,6 +6,7 @@
 #include "core/exercise/done_set.h"
 #include "core/plan/class_plan.h"
 #include "core/sides/side_records.h"
+#include "core/today/follow_up.h"
 #include "storage/spot_store.h"
 
 #include <optional>
@@ -35,10 +36,12 @@ struct FloorBatch {
     std::vector<PlannedSet> replanned; // each takes the place of the one with its id
     std::optional<MeetingId> saidIn;   // something was said of a person of this hour
     std::optional<NewcomerPlan> newcomer;
+    std::vector<FollowUp> followUps; // pain that no set could be written beside
 
     [[nodiscard]] bool isEmpty() const
     {
-        return added.empty() && corrected.empty() && replanned.empty() && !saidIn && !newcomer;
+        return added.empty() && corrected.empty() && replanned.empty() && !saidIn && !newcomer &&
+               followUps.empty();
     }
 };
 

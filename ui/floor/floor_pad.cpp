@@ -4,6 +4,7 @@
 
 #include "core/floor/day_changes.h"
 #include "core/floor/floor_order.h"
+#include "core/floor/newcomer.h"
 #include "ui/floor/floor_attempt.h"
 #include "ui/words.h"
 
@@ -182,7 +183,9 @@ void FloorPad::obey(PadOutcome outcome)
         m_hour->pad = std::move(outcome.pad);
     }
     Q_EMIT typedChanged();
-    if (!outcome.said.empty()) {
+    if (pad().question && !outcome.said.empty()) {
+        Q_EMIT said(words(outcome.said.front())); // its choices stand at the pad
+    } else if (!outcome.said.empty()) {
         Q_EMIT said(words(outcome.said));
     }
     if (!isStep && pad().floor.cursor != before.cursor) {
@@ -285,6 +288,12 @@ QString FloorPad::questionText() const
     switch (pad().question->kind) {
     case PadQuestion::Kind::Pain:
         parts << tr("0: leave the sets out");
+        break;
+    case PadQuestion::Kind::Newcomer:
+        for (const std::string_view asked : newcomerQuestions()) {
+            parts << words({asked, {}});
+        }
+        parts << tr("Three answers, 1 yes or 0 no, like 000; Enter: not asked");
         break;
     case PadQuestion::Kind::WhyLeft:
         parts << tr("Enter: not said");

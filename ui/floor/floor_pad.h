@@ -86,6 +86,7 @@ private:
     [[nodiscard]] NewSet newSet(const PadCell& cell) const;
     [[nodiscard]] std::optional<PlannedSet> replanned(const ClassFloor& before,
                                                       const PadCell& cell) const;
+    void addPains(const FloorPerson& who, std::size_t known, FloorBatch& batch) const;
     void addPeople(const ClassFloor& before, const ClassFloor& after, FloorBatch& batch) const;
     [[nodiscard]] std::optional<NewcomerPlan> newcomerPlan(const ClassFloor& after,
                                                            const FloorPerson& who) const;

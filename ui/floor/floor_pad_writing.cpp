@@ -6,6 +6,7 @@
 #include "ui/floor/floor_words.h"
 #include "ui/floor/load_steps.h"
 #include "ui/floor/typed_set.h"
+#include "ui/words.h"
 
 #include <algorithm>
 
@@ -154,6 +155,43 @@ std::optional<PlannedSet> FloorPad::replanned(const ClassFloor& before, const Pa
     return planned;
 }
 
+// Pain said since: what stands beside no set is a thing to follow up, or it would be lost.
+void FloorPad::addPains(const FloorPerson& who, std::size_t known, FloorBatch& batch) const
+{
+    const auto isOf = [&who](const DoneSet& set, const SaidPain& pain) {
+        return set.member == who.member && set.painArea == pain.area;
+    };
+    for (std::size_t at = known; at < who.pains.size(); ++at) {
+        const SaidPain& pain = who.pains[at];
+        const bool isWritten =
+            std::any_of(batch.added.begin(),
+                        batch.added.end(),
+                        [&](const NewSet& set) { return isOf(set.done, pain); }) ||
+            std::any_of(batch.corrected.begin(), batch.corrected.end(), [&](const DoneSet& set) {
+                return isOf(set, pain);
+            });
+        if (isWritten || pain.score == 0) {
+            continue;
+        }
+        const QString place = pain.side == Side::Both
+                                  ? plain(pain.area)
+                                  : tr("%1 %2").arg(plain(pain.area), sideText(pain.side));
+        FollowUp followUp;
+        followUp.text = tr("Pain %1 of 10, %2, before any set of it: leave it out until it was "
+                           "looked at.")
+                            .arg(pain.score)
+                            .arg(place)
+                            .toStdString();
+        followUp.written = m_model.sheet().day;
+        followUp.due = m_model.sheet().day;
+        followUp.member = who.member;
+        if (m_model.sheet().meeting) {
+            followUp.meeting = m_model.sheet().meeting->id;
+        }
+        batch.followUps.push_back(std::move(followUp));
+    }
+}
+
 void FloorPad::addPeople(const ClassFloor& before, const ClassFloor& after, FloorBatch& batch) const
 {
     for (const FloorPerson& who : after.people) {
@@ -161,6 +199,9 @@ void FloorPad::addPeople(const ClassFloor& before, const ClassFloor& after, Floo
         if (was == nullptr && who.member.value < 0) {
             batch.newcomer = newcomerPlan(after, who);
             continue;
+        }
+        if (who.member.isStored()) {
+            addPains(who, was == nullptr ? 0 : was->pains.size(), batch);
         }
         const bool isSaid = was == nullptr || was->minutesLate != who.minutesLate ||
                             was->leftMinute != who.leftMinute || was->leftWhy != who.leftWhy ||

@@ -99,6 +99,7 @@ void FloorPage::connectParts()
     });
     connect(m_bar->templateButton(), &QPushButton::toggled, m_template, &QWidget::setVisible);
     connect(m_attendance, &AttendanceList::markWanted, this, &FloorPage::mark);
+    connect(m_attendance, &AttendanceList::left, this, [this] { m_padLine->setFocus(); });
     connect(m_template, &TemplateEditor::kept, this, &FloorPage::keepTemplate);
     connect(m_grid, &FloorGrid::cursorMoved, this, [this] {
         if (const auto key = m_grid->currentKey()) {
@@ -195,7 +196,9 @@ void FloorPage::showWall()
 
 void FloorPage::showTyped()
 {
-    m_padLine->showTyped(QString::fromStdString(m_pad.pad().typed), m_pad.questionText());
+    const QString typed = QString::fromStdString(m_pad.pad().typed);
+    const QString question = m_pad.questionText();
+    m_padLine->showTyped(typed, question.isEmpty() ? codesFor(typed) : question);
 }
 
 // The grid's cursor stands where the pad's does.
@@ -218,6 +221,7 @@ void FloorPage::openClass(ClassId groupClass, Day day)
 
 void FloorPage::setRoster(const ReviewedRosterPointer& roster)
 {
+    m_roster = roster;
     if (!m_sidesToday.setRoster(roster)) {
         return;
     }

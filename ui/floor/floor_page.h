@@ -66,6 +66,10 @@ private:
     void restoreCursor(const std::optional<CellKey>& key);
     void showHint();
     void showPlace();
+    [[nodiscard]] QString planText(const PlannedSet& planned, const Exercise* exercise) const;
+    [[nodiscard]] static QString codesFor(const QString& typed);
+    // What hurts somebody who is marked as come; empty when nothing calls for attention.
+    [[nodiscard]] QString painText(MemberId member) const;
     void showProgress();
     void mark(MemberId member, bool came);
     void addClass(const QString& name);
@@ -80,6 +84,7 @@ private:
     FloorEntry m_entry;
     FloorPad m_pad;
     FloorSides m_sidesToday;
+    ReviewedRosterPointer m_roster;
     bool m_isStale = true;
     bool m_isChosen = false; // a class, by hand or at the first look
     std::optional<std::pair<ClassId, Day>> m_racksOf;

@@ -7,6 +7,7 @@
 #include "ui/floor/floor_status.h"
 #include "ui/floor/floor_words.h"
 #include "ui/floor/side_words.h"
+#include "ui/words.h"
 
 #include <QLabel>
 
@@ -45,6 +46,37 @@ void FloorPage::showHint()
     m_hint->setVisible(!hint.isEmpty());
 }
 
+// Beside another load than last time that one.
+QString FloorPage::planText(const PlannedSet& planned, const Exercise* exercise) const
+{
+    const QString plan = tr("plan %1").arg(plannedText(planned, exercise));
+    const auto& usual = m_pad.book().usualLoads;
+    const auto last = usual.find({planned.member, planned.exercise});
+    const bool isOther = last != usual.end() && planned.load.thousandths() > 0 &&
+                         exactWeight(last->second) != exactWeight(planned.load);
+    return isOther ? tr("%1 (last time %2)").arg(plan, ui::loadText(last->second)) : plan;
+}
+
+// What the numbers behind a word mean, while it is typed.
+QString FloorPage::codesFor(const QString& typed)
+{
+    if (typed.startsWith(QLatin1String(".3")) || typed.startsWith(QLatin1Char('p'))) {
+        QStringList areas;
+        for (const std::string_view area : bodyAreas()) {
+            areas << tr("%1 %2").arg(areas.size() + 1).arg(plain(area));
+        }
+        return tr("Pain: score.area.side. Areas: %1. Sides: 1 left, 2 right, none for both")
+            .arg(areas.join(QStringLiteral(", ")));
+    }
+    if (typed.startsWith(QLatin1String(".6")) || typed.startsWith(QLatin1Char('g'))) {
+        return tr("Left: .6 asks why; .6.1 had to go, .6.2 unwell, .6.3 pain, .6.4 something else");
+    }
+    if (typed.startsWith(QLatin1String(".7")) || typed.startsWith(QLatin1Char('k'))) {
+        return tr("Gone: .7 the load under the cursor; .7.4 rack or bench 4");
+    }
+    return {};
+}
+
 void FloorPage::showPlace()
 {
     showWall();
@@ -60,14 +92,7 @@ void FloorPage::showPlace()
     if (cell->done) {
         plan = tr("done %1").arg(doneText(*cell->done, exercise, m_model.reference().effort));
     } else if (cell->planned) {
-        plan = tr("plan %1").arg(plannedText(*cell->planned, exercise));
-        const auto& usual = m_pad.book().usualLoads;
-        const auto last = usual.find({key->member, key->exercise});
-        const bool isOther = last != usual.end() && cell->planned->load.thousandths() > 0 &&
-                             exactWeight(last->second) != exactWeight(cell->planned->load);
-        if (isOther) {
-            plan = tr("%1 (last time %2)").arg(plan, ui::loadText(last->second));
-        }
+        plan = planText(*cell->planned, exercise);
     }
     const QString sides = cell->done ? QString() : sidesText(*cell, key->side);
     if (!sides.isEmpty()) {

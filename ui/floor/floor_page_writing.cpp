@@ -6,10 +6,29 @@
 #include "ui/floor/floor_status.h"
 #include "ui/floor/floor_words.h"
 #include "ui/floor/template_editor.h"
+#include "ui/words.h"
 
 #include <algorithm>
 
 namespace levelbar::ui {
+
+QString FloorPage::painText(MemberId member) const
+{
+    if (!m_roster) {
+        return {};
+    }
+    for (const MemberReview& one : m_roster->review.members) {
+        if (one.member.id != member) {
+            continue;
+        }
+        for (const Attention& reason : one.attention) {
+            if (reason.kind == AttentionKind::Pain) {
+                return words(Phrase{attentionTemplate(reason), reason.arguments});
+            }
+        }
+    }
+    return {};
+}
 
 void FloorPage::mark(MemberId member, bool came)
 {
@@ -42,8 +61,10 @@ void FloorPage::mark(MemberId member, bool came)
         }
     }));
     if (went) {
-        m_status->say(came ? tr("%1 came.").arg(name) : tr("%1 is not marked any more.").arg(name),
-                      false);
+        const QString pain = came ? painText(member) : QString();
+        const QString said =
+            came ? tr("%1 came.").arg(name) : tr("%1 is not marked any more.").arg(name);
+        m_status->say(pain.isEmpty() ? said : tr("%1 %2").arg(said, pain), !pain.isEmpty());
     }
 }
 
