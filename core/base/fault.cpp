@@ -6,6 +6,80 @@
 
 namespace levelbar {
 
+namespace {
+
+// Of what is keyed in the hour on the floor.
+std::string_view floorSentence(FaultCode code)
+{
+    switch (code) {
+    case FaultCode::NotAPadEntry:
+        return "'%1' is nothing the number pad knows";
+    case FaultCode::NoStation:
+        return "there is no rack or bench %1";
+    case FaultCode::NoBib:
+        return "nobody wears bib %1";
+    case FaultCode::NoOpenSet:
+        return "no set is open there";
+    case FaultCode::NothingPlanned:
+        return "a key cannot accept this set; type the reps";
+    case FaultCode::SetWaits:
+        return "this set waits: choose another exercise for it, or speak with the person first";
+    case FaultCode::NoFreeLoad:
+        return "there is no other load that is free in this round";
+    case FaultCode::NothingToTakeBack:
+        return "there is nothing to take back";
+    case FaultCode::NothingKeyed:
+        return "no set was counted yet";
+    case FaultCode::ThreeAnswers:
+        return "'%1' is not three answers: 1 yes or 0 no to each question, like 000";
+    case FaultCode::ChooseFirst:
+        return "choose 1 to %1, or 0 for none";
+    case FaultCode::NothingLeft:
+        return "%1 has no set left to change";
+    case FaultCode::RepeatedBib:
+        return "bib %1 is worn already";
+    default:
+        return "";
+    }
+}
+
+// Of a file that is read in: what its columns hold, and its lines.
+std::string_view fileSentence(FaultCode code)
+{
+    switch (code) {
+    case FaultCode::UnknownMember:
+        return "there is no member '%1'";
+    case FaultCode::UnknownExercise:
+        return "there is no exercise '%1'";
+    case FaultCode::UnknownTest:
+        return "there is no test '%1'";
+    case FaultCode::WrongSide:
+        return "'%1' is for %2, not %3";
+    case FaultCode::NoHeader:
+        return "the file is empty; a line with the names of the columns is needed";
+    case FaultCode::MissingColumn:
+        return "the column '%1' is missing";
+    case FaultCode::RepeatedColumn:
+        return "the column '%1' stands twice in the header";
+    case FaultCode::RepeatedKey:
+        return "the same row stands in line %1 already";
+    case FaultCode::DiffersFromStored:
+        return "'%1' differs from what is stored, '%2' (--update takes the new value)";
+    case FaultCode::BrokenQuote:
+        return "a quote is broken; nothing after it was read";
+    case FaultCode::LineTooLong:
+        return "the record is longer than %1 bytes";
+    case FaultCode::TooManyCells:
+        return "%1 cells where the header has %2";
+    case FaultCode::NeedsAmount:
+        return "reps, seconds or metres are needed";
+    default:
+        return floorSentence(code);
+    }
+}
+
+} // namespace
+
 std::string_view sentenceTemplate(FaultCode code)
 {
     switch (code) {
@@ -35,32 +109,6 @@ std::string_view sentenceTemplate(FaultCode code)
         return "the text holds a control character";
     case FaultCode::NotUtf8:
         return "the text is not UTF-8";
-    case FaultCode::UnknownMember:
-        return "there is no member '%1'";
-    case FaultCode::UnknownExercise:
-        return "there is no exercise '%1'";
-    case FaultCode::UnknownTest:
-        return "there is no test '%1'";
-    case FaultCode::WrongSide:
-        return "'%1' is for %2, not %3";
-    case FaultCode::NoHeader:
-        return "the file is empty; a line with the names of the columns is needed";
-    case FaultCode::MissingColumn:
-        return "the column '%1' is missing";
-    case FaultCode::RepeatedColumn:
-        return "the column '%1' stands twice in the header";
-    case FaultCode::RepeatedKey:
-        return "the same row stands in line %1 already";
-    case FaultCode::DiffersFromStored:
-        return "'%1' differs from what is stored, '%2' (--update takes the new value)";
-    case FaultCode::BrokenQuote:
-        return "a quote is broken; nothing after it was read";
-    case FaultCode::LineTooLong:
-        return "the record is longer than %1 bytes";
-    case FaultCode::TooManyCells:
-        return "%1 cells where the header has %2";
-    case FaultCode::NeedsAmount:
-        return "reps, seconds or metres are needed";
     case FaultCode::NotInDomain:
         return "'%1' is outside what the equation was made for (%2)";
     case FaultCode::OtherUnit:
@@ -89,34 +137,9 @@ std::string_view sentenceTemplate(FaultCode code)
         return "'%1' is not lifted for reps with a load of its own, so there is no load to aim at";
     case FaultCode::RepeatedMeeting:
         return "the meeting %1 is there twice";
-    case FaultCode::NotAPadEntry:
-        return "'%1' is nothing the number pad knows";
-    case FaultCode::NoStation:
-        return "there is no rack or bench %1";
-    case FaultCode::NoBib:
-        return "nobody wears bib %1";
-    case FaultCode::NoOpenSet:
-        return "no set is open there";
-    case FaultCode::NothingPlanned:
-        return "a key cannot accept this set; type the reps";
-    case FaultCode::SetWaits:
-        return "this set waits: choose another exercise for it, or speak with the person first";
-    case FaultCode::NoFreeLoad:
-        return "there is no other load that is free in this round";
-    case FaultCode::NothingToTakeBack:
-        return "there is nothing to take back";
-    case FaultCode::NothingKeyed:
-        return "no set was counted yet";
-    case FaultCode::ThreeAnswers:
-        return "'%1' is not three answers: 1 yes or 0 no to each question, like 000";
-    case FaultCode::ChooseFirst:
-        return "choose 1 to %1, or 0 for none";
-    case FaultCode::NothingLeft:
-        return "%1 has no set left to change";
-    case FaultCode::RepeatedBib:
-        return "bib %1 is worn already";
+    default:
+        return fileSentence(code);
     }
-    return "";
 }
 
 std::string fill(std::string_view text, const std::vector<std::string>& arguments)

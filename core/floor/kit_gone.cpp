@@ -67,17 +67,24 @@ int lastTurn(const ClassFloor& floor, int number)
     return last;
 }
 
+// Of a kind, the one with fewest people in the round; null when none is there.
+const Station* emptiest(const ClassFloor& floor, StationKind kind)
+{
+    const Station* best = nullptr;
+    for (const Station& one : floor.stations) {
+        const bool isFewer = best == nullptr || turnsAt(floor, one.number, floor.round) <
+                                                    turnsAt(floor, best->number, floor.round);
+        best = one.isThere && one.kind == kind && isFewer ? &one : best;
+    }
+    return best;
+}
+
 // Everyone who is hit to the station of the kind with fewest people.
 std::optional<ClassFloor>
 shared(ClassFloor floor, const Places& cells, const std::vector<MemberId>& hit, StationKind kind)
 {
     for (const MemberId member : hit) {
-        const Station* best = nullptr;
-        for (const Station& one : floor.stations) {
-            const bool isFewer = best == nullptr || turnsAt(floor, one.number, floor.round) <
-                                                        turnsAt(floor, best->number, floor.round);
-            best = one.isThere && one.kind == kind && isFewer ? &one : best;
-        }
+        const Station* best = emptiest(floor, kind);
         if (best == nullptr) {
             return std::nullopt;
         }

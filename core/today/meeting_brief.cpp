@@ -13,7 +13,6 @@ namespace levelbar {
 namespace {
 
 constexpr int kGapDays = 21;
-constexpr int kNewDays = 2;
 
 std::optional<Phrase> painLately(const MemberReview& member)
 {
@@ -45,6 +44,30 @@ clearanceWords(const ExpectedMember& expected, Day today, bool keepsClearances)
     return due ? std::optional(Phrase{attentionTemplate(*due), due->arguments}) : std::nullopt;
 }
 
+std::optional<Phrase> leftWords(const ExpectedMember& expected)
+{
+    if (!expected.leftEarly) {
+        return std::nullopt;
+    }
+    const std::string why(leftWhyText(*expected.leftEarly));
+    return why.empty() ? Phrase{"Left early last time.", {}}
+                       : Phrase{"Left early last time: %1.", {why}};
+}
+
+std::optional<Phrase> newWords(const MemberReview& member)
+{
+    switch (member.daysSeen) {
+    case 0:
+        return Phrase{"New: never seen before.", {}};
+    case 1:
+        return Phrase{"New: seen once before.", {}};
+    case 2:
+        return Phrase{"New: seen twice before.", {}};
+    default:
+        return std::nullopt;
+    }
+}
+
 } // namespace
 
 std::vector<BriefEntry>
@@ -60,24 +83,13 @@ meetingBrief(std::span<const ExpectedMember> expected, Day today, bool keepsClea
         };
         add(BriefKind::Pain, painLately(member));
         add(BriefKind::Clearance, clearanceWords(one, today, keepsClearances));
-        if (one.leftEarly) {
-            const std::string why(leftWhyText(*one.leftEarly));
-            add(BriefKind::LeftEarly,
-                why.empty() ? Phrase{"Left early last time.", {}}
-                            : Phrase{"Left early last time: %1.", {why}});
-        }
+        add(BriefKind::LeftEarly, leftWords(one));
         const int away = member.lastSeen ? today - *member.lastSeen : 0;
         if (away > kGapDays) {
             add(BriefKind::Back,
                 Phrase{"Back after %1 weeks: lighter today.", {std::to_string(away / 7)}});
         }
-        if (member.daysSeen == 0) {
-            add(BriefKind::New, Phrase{"New: never seen before.", {}});
-        } else if (member.daysSeen <= kNewDays) {
-            add(BriefKind::New,
-                Phrase{member.daysSeen == 1 ? "New: seen once before." : "New: seen twice before.",
-                       {}});
-        }
+        add(BriefKind::New, newWords(member));
     }
     std::stable_sort(brief.begin(), brief.end(), [](const BriefEntry& a, const BriefEntry& b) {
         return a.kind < b.kind;

@@ -136,7 +136,9 @@ void Plot::paintGrid()
     const QPen lines(faint, 0.4 * m_look.point);
     m_painter.setFont(m_look.font);
     const double height = m_metrics.height();
-    for (double at = std::ceil(m_range.low / m_step) * m_step; at <= m_range.high; at += m_step) {
+    const auto last = static_cast<int>(std::floor(m_range.high / m_step));
+    for (auto step = static_cast<int>(std::ceil(m_range.low / m_step)); step <= last; ++step) {
+        const double at = step * m_step;
         m_painter.setPen(lines);
         m_painter.drawLine(QPointF(m_inside.left(), y(at)), QPointF(m_inside.right(), y(at)));
         m_painter.setPen(more.quiet);
