@@ -39,8 +39,7 @@ struct RackCompany {
 
 // Shares people out over at most that many racks of a gym: with its usual bar and collars, and,
 // where its plates are known, no more of them than it owns. A load under the bar's is lifted with a
-// lighter bar, and without plates. Without a proof it is
-// quicker where the proof is hard.
+// lighter bar, and without plates. Without a proof it is quicker where the proof is hard.
 // RackTurn::lifter: a place in `claims`. Faults: those of shareRacks(); Empty without people or
 // without a bar.
 [[nodiscard]] Result<RuledSharing> lineUp(std::span<const RackClaim> claims,
