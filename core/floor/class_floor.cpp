@@ -2,31 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/floor/class_floor.h"
 
-#include "core/base/words.h"
-
 #include <algorithm>
 
 namespace levelbar {
-
-namespace {
-
-constexpr Words<LeftWhy, 5> kLeftWhy = {{{LeftWhy::NotSaid, ""},
-                                         {LeftWhy::HadToGo, "had_to_go"},
-                                         {LeftWhy::Unwell, "unwell"},
-                                         {LeftWhy::Pain, "pain"},
-                                         {LeftWhy::Other, "other"}}};
-
-} // namespace
-
-std::string_view leftWhyWord(LeftWhy why)
-{
-    return wordOf(kLeftWhy, why);
-}
-
-Result<LeftWhy> parseLeftWhy(std::string_view word)
-{
-    return parseWord(kLeftWhy, word);
-}
 
 const FloorExercise* FloorBook::find(ExerciseId id) const
 {

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/base/fault.h"
 #include "core/exercise/effort.h"
 #include "core/exercise/exercise_detail.h"
+#include "core/floor/floor_person.h"
 #include "core/gym/available_loads.h"
 #include "core/plan/class_plan.h"
 
@@ -13,7 +13,6 @@
 #include <memory>
 #include <optional>
 #include <string>
-#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -27,53 +26,6 @@ struct Station {
     bool isThere = true;
 
     friend bool operator==(const Station&, const Station&) = default;
-};
-
-// A score said during the hour.
-struct SaidPain {
-    int score = 0;    // 0 to 10
-    std::string area; // a word of bodyAreas()
-    Side side = Side::Both;
-
-    friend bool operator==(const SaidPain&, const SaidPain&) = default;
-};
-
-// Why somebody left before the end. The words are stored; do not change them.
-enum class LeftWhy { NotSaid, HadToGo, Unwell, Pain, Other };
-
-// "", "had_to_go", "unwell", "pain", "other".
-[[nodiscard]] std::string_view leftWhyWord(LeftWhy why);
-[[nodiscard]] Result<LeftWhy> parseLeftWhy(std::string_view word);
-
-// Someone in the hour.
-struct FloorPerson {
-    MemberId member;
-    int bib = 0;
-    std::string name; // empty without consent: then only the bib is said
-    int station = 1;
-    bool isScreened = true;
-    std::optional<int> minutesLate;
-    std::optional<int> leftMinute; // of the hour; nothing: still here
-    LeftWhy leftWhy = LeftWhy::NotSaid;
-    std::optional<Moment> easyAt; // since then it is an easy day: their sets count as "at least"
-    std::vector<SaidPain> pains;
-
-    [[nodiscard]] bool isEasyDay() const { return easyAt.has_value(); }
-
-    [[nodiscard]] bool hasLeft() const { return leftMinute.has_value(); }
-
-    friend bool operator==(const FloorPerson&, const FloorPerson&) = default;
-};
-
-// What was said of somebody in an hour that was interrupted.
-struct RememberedPerson {
-    MemberId member;
-    std::optional<int> minutesLate;
-    std::optional<int> leftMinute; // of the hour
-    LeftWhy leftWhy = LeftWhy::NotSaid;
-    std::optional<Moment> easyAt; // the loads of the plan are those of the easy day already
-
-    friend bool operator==(const RememberedPerson&, const RememberedPerson&) = default;
 };
 
 // Why a set is not asked for any more. Such a cell was not missed.

@@ -197,23 +197,6 @@ Result<FloorChange> comeLate(const ClassFloor& floor, MemberId member, int minut
     return change;
 }
 
-std::string_view leftWhyText(LeftWhy why)
-{
-    switch (why) {
-    case LeftWhy::NotSaid:
-        return "";
-    case LeftWhy::HadToGo:
-        return "had to go";
-    case LeftWhy::Unwell:
-        return "unwell";
-    case LeftWhy::Pain:
-        return "pain";
-    case LeftWhy::Other:
-        break;
-    }
-    return "something else";
-}
-
 Result<FloorChange> leave(const ClassFloor& floor, MemberId member, int minute, LeftWhy why)
 {
     FloorChange change{floor, {}, {}};

@@ -23,9 +23,6 @@ makeEasyDay(const ClassFloor& floor, const FloorBook& book, MemberId member, Mom
 [[nodiscard]] Result<FloorChange>
 leave(const ClassFloor& floor, MemberId member, int minute, LeftWhy why = LeftWhy::NotSaid);
 
-// "had to go", "unwell"; empty when it was not said.
-[[nodiscard]] std::string_view leftWhyText(LeftWhy why);
-
 // Two people of a station change turns, in all rounds in which neither has lifted yet.
 [[nodiscard]] Result<FloorChange>
 swapTurns(const ClassFloor& floor, MemberId member, MemberId other);

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/today/meeting_brief.h"
 
-#include "core/floor/day_changes.h"
 #include "core/today/due_attention.h"
 #include "core/today/proposed_action.h"
 

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/floor/class_floor.h"
+#include "core/floor/floor_person.h"
 #include "core/review/review.h"
 #include "core/review/wording.h"
 
