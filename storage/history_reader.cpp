@@ -3,6 +3,7 @@
 #include "storage/history_reader.h"
 
 #include "storage/member_store.h"
+#include "storage/rep_curve_reader.h"
 #include "storage/row_binder.h"
 #include "storage/row_columns.h"
 #include "storage/sqlite_errors.h"
@@ -111,6 +112,7 @@ void takeTrial(Columns columns, MemberHistory& history)
 
 void read(const Logbook& logbook,
           std::vector<Member> members,
+          const RepCurveExpectation& curve,
           const std::function<void(MemberHistory&)>& visit)
 {
     std::sort(members.begin(), members.end(), [](const Member& a, const Member& b) {
@@ -122,6 +124,7 @@ void read(const Logbook& logbook,
     for (Member& member : members) {
         MemberHistory history;
         history.member = std::move(member);
+        history.curve = curve;
         const MemberId id = history.member.id;
         sets.skipBefore(id);
         for (; sets.isAt(id); sets.advance()) {
@@ -137,7 +140,9 @@ void read(const Logbook& logbook,
 
 } // namespace
 
-void forEachHistory(const Logbook& logbook, const std::function<void(MemberHistory&)>& visit)
+void forEachHistory(const Logbook& logbook,
+                    Day asOf,
+                    const std::function<void(MemberHistory&)>& visit)
 {
     translateErrors(logbook.path(), [&] {
         // One state of the file from first to last, whatever is written meanwhile. A reader
@@ -146,13 +151,22 @@ void forEachHistory(const Logbook& logbook, const std::function<void(MemberHisto
         reading.emplace(logbook.database(), "reading_histories");
         std::vector<Member> members = MemberStore(logbook).all();
         if (!members.empty()) {
-            read(logbook, std::move(members), visit);
+            read(logbook, std::move(members), repCurveOn(logbook, asOf), visit);
         }
         reading->release();
     });
 }
 
-std::optional<MemberHistory> historyOf(const Logbook& logbook, MemberId member)
+std::optional<MemberHistory> historyOf(const Logbook& logbook, MemberId member, Day asOf)
+{
+    auto history = bareHistoryOf(logbook, member);
+    if (history) {
+        history->curve = repCurveOn(logbook, asOf);
+    }
+    return history;
+}
+
+std::optional<MemberHistory> bareHistoryOf(const Logbook& logbook, MemberId member)
 {
     const auto found = MemberStore(logbook).byId(member);
     if (!found) {
@@ -160,7 +174,7 @@ std::optional<MemberHistory> historyOf(const Logbook& logbook, MemberId member)
     }
     std::optional<MemberHistory> result;
     translateErrors(logbook.path(), [&] {
-        read(logbook, {*found}, [&](MemberHistory& history) { result = std::move(history); });
+        read(logbook, {*found}, {}, [&](MemberHistory& history) { result = std::move(history); });
     });
     return result;
 }

@@ -135,6 +135,7 @@ struct Logbook::Open {
     OpenMode mode = OpenMode::ReadWrite;
     WriterLock lock;
     std::unique_ptr<SQLite::Database> database;
+    RememberedCurves curves;
 };
 
 Logbook::Logbook(std::unique_ptr<Open> open)
@@ -302,6 +303,18 @@ std::int64_t Logbook::dataVersion() const
 {
     return translateErrors(path(),
                            [&] { return database().execAndGet("PRAGMA data_version").getInt64(); });
+}
+
+std::int64_t Logbook::changesSeen() const
+{
+    // data_version counts the others' commits, total_changes this connection's rows: both rise
+    // only.
+    return dataVersion() + sqlite3_total_changes(m_open->database->getHandle());
+}
+
+RememberedCurves& Logbook::rememberedCurves() const
+{
+    return m_open->curves;
 }
 
 void Logbook::interrupt() noexcept

@@ -3,9 +3,11 @@
 #pragma once
 
 #include "core/base/day.h"
+#include "core/strength/rep_curve_expectation.h"
 
 #include <cstdint>
 #include <filesystem>
+#include <map>
 #include <memory>
 #include <string>
 
@@ -23,6 +25,12 @@ struct OpenOptions {
     OpenMode mode = OpenMode::ReadWrite;
     bool takesOlder = false; // ReadOnly: an older schema may be looked at, to check or copy it
     std::string vfs; // SQLite VFS name; empty = the default one. For tests that cut the power.
+};
+
+// What the gym's people have taught about the rep curve before a Monday, in one state of the file.
+struct RememberedCurves {
+    std::int64_t changes = -1; // Logbook::changesSeen
+    std::map<Day, RepCurveExpectation> before;
 };
 
 // One open logbook file: the connection, its settings, and the right to write. Not thread-safe:
@@ -61,12 +69,16 @@ public:
     // Rises when another connection commits (SQLite's data_version).
     [[nodiscard]] std::int64_t dataVersion() const;
 
+    // Rises with every change, through this connection or another. Not kept in the file.
+    [[nodiscard]] std::int64_t changesSeen() const;
+
     // Makes a running read on this connection end with StoreError Interrupted. The only function
     // that another thread may call.
     void interrupt() noexcept;
 
     // For storage's own classes.
     [[nodiscard]] SQLite::Database& database() const;
+    [[nodiscard]] RememberedCurves& rememberedCurves() const; // see repCurveOn
 
 private:
     struct Open;

@@ -27,7 +27,7 @@ reviewRoster(const storage::Logbook& logbook, Day today, const std::function<boo
     Reviewer reviewer(roster->library, today, storage::SideStore(logbook).reviewSettings());
     DayFactsReader facts(logbook, roster->library, today);
     try {
-        storage::forEachHistory(logbook, [&](MemberHistory& history) {
+        storage::forEachHistory(logbook, today, [&](MemberHistory& history) {
             if (!goesOn()) {
                 throw Overtaken{};
             }

@@ -19,7 +19,7 @@ namespace {
 Review makeReview(const storage::Logbook& logbook, const Library& library, Day asOf)
 {
     Reviewer reviewer(library, asOf, storage::SideStore(logbook).reviewSettings());
-    storage::forEachHistory(logbook, [&](MemberHistory& history) { reviewer.add(history); });
+    storage::forEachHistory(logbook, asOf, [&](MemberHistory& history) { reviewer.add(history); });
     return reviewer.finish();
 }
 

@@ -298,7 +298,7 @@ int showMember(const SidesOptions& options,
         return atFault(options.logbook,
                        sentence(Fault{FaultCode::UnknownMember, {excerpt(options.member)}}));
     }
-    const auto history = storage::historyOf(logbook, member->id);
+    const auto history = storage::historyOf(logbook, member->id, review.asOf);
     const SideRecords records = storage::SideStore(logbook).ofMember(member->id);
     const Kit kit = storage::GymStore(logbook).kit();
     std::vector<std::optional<SidePlan>> plans;
@@ -342,9 +342,9 @@ int runSides(const SidesOptions& options, const Clock& clock)
 {
     const storage::Logbook logbook = openForReading(options.logbook, clock);
     const Library library = storage::LibraryStore(logbook).all();
-    Reviewer reviewer(
-        library, options.on.value_or(clock.today), storage::SideStore(logbook).reviewSettings());
-    storage::forEachHistory(logbook, [&](MemberHistory& history) { reviewer.add(history); });
+    const Day asOf = options.on.value_or(clock.today);
+    Reviewer reviewer(library, asOf, storage::SideStore(logbook).reviewSettings());
+    storage::forEachHistory(logbook, asOf, [&](MemberHistory& history) { reviewer.add(history); });
     const Review review = reviewer.finish();
     if (!options.member.empty()) {
         return showMember(options, logbook, library, review);

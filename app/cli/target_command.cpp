@@ -148,10 +148,6 @@ int runTarget(const TargetOptions& options, const Clock& clock)
     if (!exercise) {
         return refused({FaultCode::UnknownExercise, {excerpt(options.exercise)}});
     }
-    const auto history = storage::historyOf(logbook, member->id);
-    if (!history) {
-        return refused({FaultCode::UnknownMember, {excerpt(options.member)}});
-    }
     const storage::GymStore gym(logbook);
     const Library library = storage::LibraryStore(logbook).all();
     const TargetQuestion question{exercise->id,
@@ -159,6 +155,10 @@ int runTarget(const TargetOptions& options, const Clock& clock)
                                   options.reps,
                                   options.reserve,
                                   options.on.value_or(clock.today)};
+    const auto history = storage::historyOf(logbook, member->id, question.on);
+    if (!history) {
+        return refused({FaultCode::UnknownMember, {excerpt(options.member)}});
+    }
     if (pushUpKindOf(exercise->key) && options.side.value_or(Side::Both) == Side::Both) {
         const PushUpTargetQuestion asked{logbook, *history, library, *exercise, question};
         if (const auto said = sayPushUpTarget(asked, options.json)) {

@@ -5,6 +5,7 @@
 #include "core/base/square.h"
 #include "core/bodyweight/out_of_range.h"
 #include "core/strength/rep_curve.h"
+#include "core/strength/set_reading.h"
 #include "core/strength/strength.h"
 
 #include <algorithm>
@@ -137,7 +138,7 @@ Result<PushUpCapacity> capacityFromPushUps(const Presser& presser, const PushUps
     capacity.kindSpread = formula->kindSpread;
     const StrengthParameters parameters;
     const double reserve = done.reserve.reps();
-    capacity.reps = toTheEnd + (reserve > 0.0 ? parameters.reserveBias : 0.0);
+    capacity.reps = done.reps + trueReserve(reserve, parameters);
     capacity.repsSpread = std::hypot(setSpread(toTheEnd), reserveSpread(reserve));
     capacity.logSpread = parameters.daySpread;
     return capacity;

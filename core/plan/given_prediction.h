@@ -23,6 +23,6 @@ struct GivenPrediction {
 };
 
 // To be raised whenever the strength model or the range says something else of the same sets.
-inline constexpr int kPredictionVersion = 1;
+inline constexpr int kPredictionVersion = 2;
 
 } // namespace levelbar

@@ -67,14 +67,14 @@ void predict(std::span<PlannedSet> planned,
     const auto series = seriesOf(history, library);
     const StrengthQuestion question = strengthQuestion(series);
     const auto experience = history.member.experience;
-    const auto fits = fitMember(question.exercises, experience, on - 1);
+    const auto fits = fitMember(question.exercises, history.prior(), on - 1);
     std::map<ExerciseId, const StrengthFit*> fitOf;
     for (std::size_t i = 0; i < fits.size(); ++i) {
         if (fits[i] && !fits[i]->isFromRelated) {
             fitOf[series[question.places[i]].exercise->id] = &fits[i]->fit;
         }
     }
-    const StrengthParameters parameters = forExperience(experience);
+    const StrengthParameters parameters = forPrior(history.prior());
     for (PlannedSet& set : planned) {
         set.prediction.reset();
         const auto fit = fitOf.find(set.exercise);

@@ -5,6 +5,7 @@
 #include "core/review/exercise_series.h"
 #include "core/review/related_lift.h"
 #include "core/strength/expected_reps.h"
+#include "core/strength/set_reading.h"
 
 #include <algorithm>
 #include <array>
@@ -122,7 +123,8 @@ double cautiousQuantile(Caution caution)
 // The load that allows the aim, with its doubt.
 void sizeLoad(Target& target, const ExerciseFit& fit, Day on)
 {
-    const double total = target.reps + target.reserve.reps();
+    // A reserve is asked for as people tell it, so as to be met by what they tell.
+    const double total = target.reps + trueReserve(target.reserve.reps(), StrengthParameters());
     const LoadForReps load = loadForReps(fit.fit, total, offsetOf(target.side));
     const double spread = kTargetSpreadScale * std::sqrt(std::max(load.variance, 1e-12));
     target.load = {std::exp(load.logLoad),
@@ -255,7 +257,7 @@ public:
                     relatedLift(*own.exercise, library, m_series, m_asked);
             }
         }
-        m_fits = fitMember(m_asked.exercises, history.member.experience, on);
+        m_fits = fitMember(m_asked.exercises, history.prior(), on);
     }
 
     [[nodiscard]] Day on() const { return m_on; }
@@ -294,7 +296,7 @@ public:
     [[nodiscard]] std::optional<LastMove> lastMoveOf(ExerciseId exercise) const
     {
         const std::size_t place = placeOf(m_asked, m_series, exercise);
-        return lastMove(m_asked.exercises, place, m_history.member.experience, m_on);
+        return lastMove(m_asked.exercises, place, m_history.prior(), m_on);
     }
 
 private:

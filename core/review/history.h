@@ -5,6 +5,7 @@
 #include "core/exercise/done_set.h"
 #include "core/exercise/exercise.h"
 #include "core/member/member.h"
+#include "core/strength/rep_curve_expectation.h"
 #include "core/testing/trial.h"
 
 #include <optional>
@@ -41,6 +42,9 @@ struct MemberHistory {
     Member member;
     std::vector<SetSeries> sets;     // by exercise, then side
     std::vector<TrialSeries> trials; // by test, then side
+    RepCurveExpectation curve;       // of the average person in this gym
+
+    [[nodiscard]] StrengthPrior prior() const { return {member.experience, curve}; }
 };
 
 // What lies before a day.

@@ -114,7 +114,7 @@ std::vector<SlipQuestion> Reviewer::Working::addStrength(const MemberHistory& hi
                                                          MemberReview& member)
 {
     const StrengthQuestion question = strengthQuestion(series);
-    const auto fits = fitMember(question.exercises, member.member.experience, asOf);
+    const auto fits = fitMember(question.exercises, history.prior(), asOf);
     std::vector<const StrengthFit*> fitAt(series.size(), nullptr);
     for (std::size_t j = 0; j < fits.size(); ++j) {
         if (!fits[j] || fits[j]->isFromRelated) {

@@ -13,7 +13,7 @@ ExpectedReps expectedReps(const StrengthFit& fit, double logLoad, double side)
 {
     const double fraction = std::exp(logLoad - fit.level - side * fit.difference);
     const double plain = repsAtFraction(fraction);
-    const CurveBend bend = bendCurve(plain, fit.factor, fit.shape);
+    const CurveBend bend = bendCurve(plain, fit.factor, fit.shape, fit.shapeFrom);
     const double byFactor = (plain - 1.0) * bend.factor;
     const double byShape = byFactor * bend.logReps;
     const double byLevel = bend.factor * bend.steepness / repCurveSteepness(plain, fraction);

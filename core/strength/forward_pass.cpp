@@ -50,6 +50,7 @@ template <bool kSides, bool kFatigue> void ForwardPass<kSides, kFatigue>::start(
     m_state[State::Level] = m_records.firstLevel;
     m_state[State::Slope] = p.firstSlope;
     m_state[State::Factor] = input.factor.mean;
+    m_state[State::Shape] = p.expectedShape;
     m_covariance[State::Level][State::Level] = square(p.startSpread);
     m_covariance[State::Slope][State::Slope] = square(p.firstSlopeSpread);
     m_covariance[State::Factor][State::Factor] = input.factor.variance;

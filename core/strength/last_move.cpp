@@ -3,6 +3,7 @@
 #include "core/strength/last_move.h"
 
 #include "core/strength/expected_reps.h"
+#include "core/strength/set_reading.h"
 
 #include <algorithm>
 #include <cmath>
@@ -55,7 +56,7 @@ const StrengthObservation& plainest(std::span<const StrengthObservation> day)
 
 std::optional<LastMove> lastMove(std::span<const ExerciseHistory> exercises,
                                  std::size_t place,
-                                 std::optional<Experience> experience,
+                                 const StrengthPrior& prior,
                                  Day today)
 {
     const ExerciseHistory& own = exercises[place];
@@ -83,14 +84,15 @@ std::optional<LastMove> lastMove(std::span<const ExerciseHistory> exercises,
                            before(exercise.right, move.day),
                            exercise.related});
     }
-    const auto was = fitMember(earlier, experience, move.day)[place];
-    const auto is = fitMember(exercises, experience, move.day)[place];
+    const auto was = fitMember(earlier, prior, move.day)[place];
+    const auto is = fitMember(exercises, prior, move.day)[place];
     if (!was || !is) {
         move.isFirst = true;
         return move;
     }
     move.percent = 100.0 * (std::exp(is->fit.level - was->fit.level) - 1.0);
-    move.expectedReps = expectedReps(was->fit, speaker.logLoad, speaker.side).reps;
+    const double untold = trueReserve(speaker.reserve, StrengthParameters()) - speaker.reserve;
+    move.expectedReps = expectedReps(was->fit, speaker.logLoad, speaker.side).reps - untold;
     return move;
 }
 

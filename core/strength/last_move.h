@@ -17,7 +17,7 @@ struct LastMove {
     double percent = 0.0;       // by how much the 1RM of that day moved through them
     double kilograms = 0.0;     // the set or test that speaks most plainly: its load
     double reps = 0.0;          // its reps and reported reserve
-    double expectedReps = 0.0;  // what was expected of that load before, to the end
+    double expectedReps = 0.0;  // what was expected of that load before, told in the same way
     bool isOnlyAtLeast = false; // no set of the day sizes the strength
 };
 
@@ -25,7 +25,7 @@ struct LastMove {
 // own. Fits the person twice more: for one person at a time.
 [[nodiscard]] std::optional<LastMove> lastMove(std::span<const ExerciseHistory> exercises,
                                                std::size_t place,
-                                               std::optional<Experience> experience,
+                                               const StrengthPrior& prior,
                                                Day today);
 
 } // namespace levelbar

@@ -39,16 +39,21 @@ std::optional<NormalPrior> messageOf(double mean, double variance, const NormalP
 // Prior for one exercise: the general one and the others' messages, each blurred by how far
 // exercises of one person differ.
 NormalPrior
-combine(double generalVariance, const std::vector<NormalPrior>& messages, double ownVariance)
+combine(const NormalPrior& general, const std::vector<NormalPrior>& messages, double ownVariance)
 {
-    double precision = 1.0 / (generalVariance - ownVariance);
-    double weighted = 0.0;
+    double precision = 1.0 / (general.variance - ownVariance);
+    double weighted = precision * general.mean;
     for (const NormalPrior& message : messages) {
         const double weight = 1.0 / (message.variance + ownVariance);
         precision += weight;
         weighted += weight * message.mean;
     }
     return {weighted / precision, 1.0 / precision + ownVariance};
+}
+
+NormalPrior generalFactor(const StrengthParameters& parameters)
+{
+    return {parameters.expectedFactor, square(parameters.factorSpread)};
 }
 
 struct Working {
@@ -64,7 +69,7 @@ double lookBackOf(const StrengthEvidence& evidence, double today)
 }
 
 std::optional<Working>
-prepare(const ExerciseHistory& history, std::optional<Experience> experience, Day today)
+prepare(const ExerciseHistory& history, const StrengthPrior& prior, Day today)
 {
     Working working;
     working.result.evidence = gatherEvidence(history.both, history.left, history.right, today);
@@ -72,7 +77,7 @@ prepare(const ExerciseHistory& history, std::optional<Experience> experience, Da
     if (evidence.observations.empty()) {
         return std::nullopt;
     }
-    working.parameters = forExperience(experience);
+    working.parameters = forPrior(prior);
     if (evidence.measured == 0) {
         working.parameters.startSpread = kBoundsOnlySpread;
     }
@@ -86,7 +91,7 @@ prepare(const ExerciseHistory& history, std::optional<Experience> experience, Da
     working.input.lookBack = lookBackOf(evidence, working.input.today);
     working.result.lookBackWeeks = working.input.lookBack;
     working.input.hasSides = evidence.hasSides;
-    working.input.factor = {0.0, square(working.parameters.factorSpread)};
+    working.input.factor = generalFactor(working.parameters);
     return working;
 }
 
@@ -105,7 +110,7 @@ void shareFactor(Fits& all, const std::vector<std::optional<NormalPrior>>& messa
             }
         }
         all[j]->input.factor =
-            combine(square(all[j]->parameters.factorSpread), others, square(kFactorSpreadInPerson));
+            combine(generalFactor(all[j]->parameters), others, square(kFactorSpreadInPerson));
     }
 }
 
@@ -148,7 +153,7 @@ void shareDays(Fits& all)
                     others.push_back(message);
                 }
             }
-            working.input.days.push_back(combine(square(working.parameters.daySpread),
+            working.input.days.push_back(combine({0.0, square(working.parameters.daySpread)},
                                                  others,
                                                  square(working.parameters.exerciseDaySpread)));
         }
@@ -218,14 +223,14 @@ void fitAgain(Fits& all, const FitOptions& options)
 } // namespace
 
 std::vector<std::optional<ExerciseFit>> fitMember(std::span<const ExerciseHistory> exercises,
-                                                  std::optional<Experience> experience,
+                                                  const StrengthPrior& prior,
                                                   Day today,
                                                   bool wantsPath)
 {
     Fits all;
     all.reserve(exercises.size());
     for (const ExerciseHistory& history : exercises) {
-        all.push_back(prepare(history, experience, today));
+        all.push_back(prepare(history, prior, today));
     }
     const auto known =
         std::count_if(all.begin(), all.end(), [](const auto& w) { return w.has_value(); });

@@ -39,7 +39,7 @@ struct ExerciseFit {
 // anything. `wantsPath`: with the past as seen today, for charts. Cost: linear in sets.
 [[nodiscard]] std::vector<std::optional<ExerciseFit>>
 fitMember(std::span<const ExerciseHistory> exercises,
-          std::optional<Experience> experience,
+          const StrengthPrior& prior,
           Day today,
           bool wantsPath = false);
 

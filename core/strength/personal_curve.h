@@ -15,17 +15,18 @@ struct CurveBend {
     double steepness = 1.0; // of the personal reps along the average ones, over factor
 };
 
-// logFactor: ln of the rep-curve factor; shape: how it changes with ln reps. In the header: this
-// is the inner loop.
-[[nodiscard]] inline CurveBend bendCurve(double reps, double logFactor, double shape)
+// logFactor: ln of the rep-curve factor; shape: how it changes with ln reps, from `shapeFrom` reps
+// on. Published curves agree on no trend below that: drawn on to one rep, a shape seen between six
+// and thirteen reps misjudges the maximum. In the header: this is the inner loop.
+[[nodiscard]] inline CurveBend
+bendCurve(double reps, double logFactor, double shape, double shapeFrom)
 {
-    constexpr double kShapeReps = 8.0;      // where the shape does not matter
-    constexpr double kLeastShapeReps = 1.2; // below, ln(reps) runs away
-    const double shaped = std::max(reps, kLeastShapeReps);
+    constexpr double kShapeReps = 8.0; // where the shape does not matter
+    const double shaped = std::max(reps, shapeFrom);
     CurveBend bend;
     bend.logReps = std::log(shaped / kShapeReps);
     bend.factor = std::exp(logFactor + shape * bend.logReps);
-    bend.steepness = reps > kLeastShapeReps ? 1.0 + (reps - 1.0) * shape / shaped : 1.0;
+    bend.steepness = reps > shapeFrom ? 1.0 + (reps - 1.0) * shape / shaped : 1.0;
     return bend;
 }
 

@@ -30,7 +30,7 @@ SetValue valueOf(const StrengthObservation& set, double predicted, const Strengt
     case SetEvidence::Limit: {
         const double left = std::max(0.0, reps - set.reps);
         const double named = 0.73 + 0.13 * std::min(left, 5.0) + 0.35 * std::max(0.0, left - 5.0);
-        const double value = set.reps + set.reserve + (set.reserve > 0.0 ? p.reserveBias : 0.0);
+        const double value = set.reps + trueReserve(set.reserve, p);
         return {value, noise + square(named), noise + square(named)};
     }
     case SetEvidence::Tested: {
@@ -71,7 +71,9 @@ void SetReader::readCurve(const StrengthObservation& set)
     m_isTest = set.evidence == SetEvidence::Tested;
     // One rep is one rep on everybody's curve: were a test to bend it, a small factor would
     // explain away how tests scatter.
-    const CurveBend bend = m_isTest ? CurveBend() : bendCurve(reps, m_point.factor, m_point.shape);
+    const CurveBend bend =
+        m_isTest ? CurveBend()
+                 : bendCurve(reps, m_point.factor, m_point.shape, m_parameters.shapeFrom);
     m_logReps = bend.logReps;
     m_repsBeyondFirst = (reps - 1.0) * bend.factor;
     m_repsPerFactor = m_isTest ? 0.0 : m_repsBeyondFirst;

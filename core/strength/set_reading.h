@@ -12,6 +12,12 @@ namespace levelbar {
 // Whether the reps left are told, or surely none.
 [[nodiscard]] bool isReserveKnown(const StrengthObservation& set);
 
+// Reps that are left when so many are told.
+[[nodiscard]] inline double trueReserve(double told, const StrengthParameters& parameters)
+{
+    return told > 0.0 ? told + parameters.reserveBias : 0.0;
+}
+
 // Earlier sets of the day as far as each tires more than the one before.
 [[nodiscard]] double tiringSets(const StrengthObservation& set);
 

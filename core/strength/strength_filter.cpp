@@ -141,6 +141,7 @@ void Filter<kSides, kFatigue>::reportCurve(StrengthFit& fit) const
     const auto& covariance = m_forward.covariance();
     fit.factor = state[State::Factor];
     fit.shape = state[State::Shape];
+    fit.shapeFrom = m_records.parameters.shapeFrom;
     fit.factorVariance = covariance[State::Factor][State::Factor];
     fit.shapeVariance = covariance[State::Shape][State::Shape];
     fit.levelFactorCovariance = covariance[State::Level][State::Factor];
@@ -216,7 +217,7 @@ StrengthFit fitStrength(const StrengthInput& input,
 LoadForReps loadForReps(const StrengthFit& fit, double reps, double side)
 {
     const auto allowed = [&fit](double plain) {
-        return 1.0 + (plain - 1.0) * bendCurve(plain, fit.factor, fit.shape).factor;
+        return 1.0 + (plain - 1.0) * bendCurve(plain, fit.factor, fit.shape, fit.shapeFrom).factor;
     };
     double low = 1.0;
     double high = 40.0;
@@ -226,7 +227,7 @@ LoadForReps loadForReps(const StrengthFit& fit, double reps, double side)
     }
     const double plain = 0.5 * (low + high);
     const double fraction = repFraction(plain);
-    const CurveBend bend = bendCurve(plain, fit.factor, fit.shape);
+    const CurveBend bend = bendCurve(plain, fit.factor, fit.shape, fit.shapeFrom);
     const double rise = bend.factor * bend.steepness;
     const double byFactor = repCurveSteepness(plain, fraction) * (plain - 1.0) * bend.factor / rise;
     const double byShape = byFactor * bend.logReps;

@@ -75,6 +75,7 @@ struct StrengthFit {
     double level = 0.0;  // ln 1RM, mean of both sides
     double factor = 0.0; // ln rep-curve factor
     double shape = 0.0;
+    double shapeFrom = 7.0;  // reps: see StrengthParameters
     double difference = 0.0; // ln(right / left)
     double slope = 0.0;      // mean ln/week over the look-back
     double levelVariance = 0.0;

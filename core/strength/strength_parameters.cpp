@@ -2,6 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/strength/strength_parameters.h"
 
+#include "core/base/square.h"
+
+#include <cmath>
+
 namespace levelbar {
 
 void learnsToTest(StrengthParameters& parameters)
@@ -32,6 +36,19 @@ StrengthParameters forExperience(std::optional<Experience> experience)
         parameters.firstSlopeSpread = 0.0025;
         break;
     }
+    return parameters;
+}
+
+StrengthParameters forPrior(const StrengthPrior& prior)
+{
+    StrengthParameters parameters = forExperience(prior.experience);
+    const RepCurveExpectation published;
+    parameters.expectedFactor = prior.curve.factor;
+    parameters.expectedShape = prior.curve.shape;
+    parameters.factorSpread = std::sqrt(square(parameters.factorSpread) - published.factorVariance +
+                                        prior.curve.factorVariance);
+    parameters.shapeSpread = std::sqrt(square(parameters.shapeSpread) - published.shapeVariance +
+                                       prior.curve.shapeVariance);
     return parameters;
 }
 

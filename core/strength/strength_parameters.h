@@ -2,9 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/member/member.h"
-
-#include <optional>
+#include "core/strength/rep_curve_expectation.h"
 
 namespace levelbar {
 
@@ -29,11 +27,19 @@ struct StrengthParameters {
     double firstSlopeSpread = 0.004;
 
     // How many reps a load allows.
-    double factorSpread = 0.30; // ln rep-curve factor between people (Nuzzo 2024: 2.51/8.8)
-    double shapeSpread = 0.20;  // spread of seven published curves around ours; literature
-    double fatigue = 0.4;       // reps lost per earlier set of the day; assumed
+    // Between people: ln rep-curve factor (Nuzzo 2024: 2.51/8.8), and its change per ln reps (seven
+    // published curves around ours). In a gym whose own average is known they scatter less.
+    double factorSpread = 0.30;
+    double shapeSpread = 0.20;
+    double shapeFrom = 7.0; // reps; on heavier loads the factor stays what it is here; assumed
+    // Where the average person lies: published until the gym's own people have taught otherwise.
+    double expectedFactor = kPublishedLogFactor; // ln
+    double expectedShape = 0.0;
+    double fatigue = 0.4; // reps lost per earlier set of the day; assumed
     double fatigueSpread = 0.3;
-    double reserveBias = 0.2; // people name fewer reps than are left (Halperin 2022); literature
+    // People name fewer reps than are left: 0.17 in Refalo 2023 (24 people, bench press), 0.95 in
+    // the twelve studies of Halperin 2022 (0.17 to 1.73). Between the two, nearer the first.
+    double reserveBias = 0.4;
 
     // Days and sides.
     double daySpread = 0.030;        // ln; Grgic 2020: test-retest CV 4.2 % with its own error
@@ -69,7 +75,10 @@ struct StrengthParameters {
 void learnsToTest(StrengthParameters& parameters);
 
 // With the slope expected of a beginner, of the middle or of the advanced (ACSM 2009, Steele
-// 2022); unknown: the middle with a wider spread.
+// 2022); unknown: the middle with a wider spread. The rep curve is the published one.
 [[nodiscard]] StrengthParameters forExperience(std::optional<Experience> experience);
+
+// The same with the rep curve that this person's gym has taught.
+[[nodiscard]] StrengthParameters forPrior(const StrengthPrior& prior);
 
 } // namespace levelbar

@@ -37,7 +37,7 @@ void strengthOfOneExercise(benchmark::State& state)
     const std::vector<ExerciseHistory> one = {{{history, {}}, {}, {}, std::nullopt}};
     const Day today = history.back().day;
     for (auto _ : state) {
-        benchmark::DoNotOptimize(fitMember(one, Experience::Intermediate, today));
+        benchmark::DoNotOptimize(fitMember(one, {Experience::Intermediate, {}}, today));
     }
     state.SetComplexityN(state.range(0));
 }

@@ -22,7 +22,7 @@ const Day kToday = day("2026-06-30");
 ExerciseFit fitOf(const std::vector<PerformedSet>& sets, Day today = kToday)
 {
     const std::vector<ExerciseHistory> one = {{{sets, {}}, {}, {}, std::nullopt}};
-    return fitMember(one, Experience::Intermediate, today).front().value();
+    return fitMember(one, {Experience::Intermediate, {}}, today).front().value();
 }
 
 std::vector<PerformedSet>
@@ -43,11 +43,11 @@ weeks(int count, double kilograms, double growth, HowKnown known = HowKnown::Cou
 TEST(StrengthTest, NothingToGoByIsNoEstimate)
 {
     const std::vector<ExerciseHistory> none = {{}};
-    EXPECT_FALSE(fitMember(none, std::nullopt, kToday).front());
+    EXPECT_FALSE(fitMember(none, {}, kToday).front());
     std::vector<PerformedSet> ramp = {set(kToday, 1, 40, 8, 2)};
     ramp.front().kind = SetKind::Ramp;
     const std::vector<ExerciseHistory> warm = {{{ramp, {}}, {}, {}, std::nullopt}};
-    EXPECT_FALSE(fitMember(warm, std::nullopt, kToday).front());
+    EXPECT_FALSE(fitMember(warm, {}, kToday).front());
 }
 
 TEST(StrengthTest, TestedMaximaSayNothingOfTheRepCurve)
@@ -57,8 +57,8 @@ TEST(StrengthTest, TestedMaximaSayNothingOfTheRepCurve)
         tests.push_back({kToday - 7 * (7 - week), week % 2 == 0 ? 60.0 : 72.0});
     }
     const std::vector<ExerciseHistory> one = {{{{}, tests}, {}, {}, std::nullopt}};
-    const ExerciseFit fit = fitMember(one, Experience::Intermediate, kToday).front().value();
-    EXPECT_NEAR(fit.fit.factor, 0.0, 1e-9);
+    const ExerciseFit fit = fitMember(one, {Experience::Intermediate, {}}, kToday).front().value();
+    EXPECT_NEAR(fit.fit.factor, kPublishedLogFactor, 1e-9);
     EXPECT_NEAR(std::sqrt(fit.fit.factorVariance), 0.30, 1e-6); // the prior's spread
 }
 
@@ -116,7 +116,7 @@ TEST(StrengthTest, WhichSideWentFirstDoesNotMatter)
             one.order = rightOrder;
         }
         const std::vector<ExerciseHistory> arm = {{{}, {left, {}}, {right, {}}, std::nullopt}};
-        return fitMember(arm, Experience::Intermediate, kToday).front().value().fit;
+        return fitMember(arm, {Experience::Intermediate, {}}, kToday).front().value().fit;
     };
     EXPECT_EQ(estimate(1, 2).level, estimate(2, 1).level);
     EXPECT_EQ(estimate(1, 2).difference, estimate(2, 1).difference);
@@ -194,7 +194,8 @@ TEST(StrengthTest, ATestedMaximumIsTheStrongestEvidence)
     const auto sets = weeks(4, 60, 0.0);
     const std::vector<TestedMaximum> tests = {{kToday, 90.0}};
     const std::vector<ExerciseHistory> tested = {{{sets, tests}, {}, {}, std::nullopt}};
-    const ExerciseFit with = fitMember(tested, Experience::Intermediate, kToday).front().value();
+    const ExerciseFit with =
+        fitMember(tested, {Experience::Intermediate, {}}, kToday).front().value();
     EXPECT_LT(std::abs(with.fit.level - std::log(90.0)),
               std::abs(fitOf(sets).fit.level - std::log(90.0)));
     EXPECT_EQ(with.evidence.measured, 5);
@@ -205,7 +206,7 @@ TEST(StrengthTest, ARelatedLiftGivesAFirstGuessWithAnHonestInterval)
     const auto bench = weeks(12, 60, 0.0);
     std::vector<ExerciseHistory> two = {{{bench, {}}, {}, {}, std::nullopt}, {}};
     two[1].related = RelatedLift{0, 0.83, 0.09};
-    const auto fits = fitMember(two, Experience::Intermediate, kToday);
+    const auto fits = fitMember(two, {Experience::Intermediate, {}}, kToday);
     ASSERT_TRUE(fits[1]);
     EXPECT_TRUE(fits[1]->isFromRelated);
     EXPECT_NEAR(fits[1]->fit.level - fits[0]->fit.level, std::log(0.83), 1e-9);
@@ -238,7 +239,7 @@ TEST(StrengthTest, NeverSaysWhatIsNotANumber)
             sets.push_back(one);
         }
         const std::vector<ExerciseHistory> all = {{{sets, {}}, {}, {}, std::nullopt}};
-        const auto fit = fitMember(all, std::nullopt, Day{at + random.below(200)}).front();
+        const auto fit = fitMember(all, {}, Day{at + random.below(200)}).front();
         if (fit) {
             EXPECT_TRUE(fit->fit.isFinite);
             EXPECT_TRUE(std::isfinite(fit->fit.level));
@@ -252,7 +253,7 @@ TEST(StrengthTest, ThePastAsSeenTodayEndsInToday)
 {
     const auto sets = weeks(20, 60, 0.005);
     const std::vector<ExerciseHistory> one = {{{sets, {}}, {}, {}, std::nullopt}};
-    const auto fit = fitMember(one, Experience::Intermediate, kToday, true).front().value();
+    const auto fit = fitMember(one, {Experience::Intermediate, {}}, kToday, true).front().value();
     ASSERT_EQ(fit.fit.path.size(), 20U);
     EXPECT_NEAR(fit.fit.path.back().level, fit.fit.level, 1e-6);
     EXPECT_NEAR(fit.fit.path.back().levelVariance, fit.fit.levelVariance, 1e-8);

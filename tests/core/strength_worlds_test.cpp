@@ -3,6 +3,7 @@
 
 #include "core/plan/target.h"
 #include "core/strength/member_strength.h"
+#include "core/strength/rep_curve_learner.h"
 #include "core/strength/strength.h"
 #include "tests/support/strength_worlds.h"
 
@@ -75,6 +76,25 @@ double classicEstimate(const std::vector<PerformedSet>& sets, int equation, int 
     return days[days.size() / 2];
 }
 
+std::vector<ExerciseHistory> exercisesOf(const SimulatedMember& member)
+{
+    std::vector<ExerciseHistory> exercises(2);
+    exercises[0].both.sets = member.barbell;
+    exercises[1].left.sets = member.left;
+    exercises[1].right.sets = member.right;
+    return exercises;
+}
+
+// As a gym's logbook learns it: from its first two hundred people.
+RepCurveExpectation taughtBy(std::span<const SimulatedMember> people)
+{
+    RepCurveLearner learner;
+    for (const SimulatedMember& member : people.first(std::min<std::size_t>(200, people.size()))) {
+        learner.add(exercisesOf(member), member.experience, member.today);
+    }
+    return learner.learnt();
+}
+
 struct Result {
     Tally barbell;
     Tally arm;
@@ -89,12 +109,10 @@ Result evaluate(World world, int weeks, int members, std::uint64_t seed)
     Result result;
     std::array<Tally, 9> classics{};
     std::array<Tally, 9> armClassics{};
-    for (const SimulatedMember& member : tests::simulate(world, weeks, members, seed)) {
-        std::vector<ExerciseHistory> exercises(2);
-        exercises[0].both.sets = member.barbell;
-        exercises[1].left.sets = member.left;
-        exercises[1].right.sets = member.right;
-        const auto fits = fitMember(exercises, member.experience, member.today);
+    const std::vector<SimulatedMember> people = tests::simulate(world, weeks, members, seed);
+    const RepCurveExpectation curve = taughtBy(people);
+    for (const SimulatedMember& member : people) {
+        const auto fits = fitMember(exercisesOf(member), {member.experience, curve}, member.today);
         if (fits[0]) {
             const StrengthFit& fit = fits[0]->fit;
             result.barbell.add(fit.level - member.barbellLevel, std::sqrt(fit.levelVariance));
@@ -158,14 +176,15 @@ TEST(StrengthWorldsTest, BeatsTheBestClassicRuleInTheGym)
     const Result late = evaluate(World::Gym, 26, 300, 101);
     EXPECT_LT(late.barbell.error(), 0.55 * late.bestClassic);
     EXPECT_LT(late.arm.error(), 0.75 * late.bestArmClassic);
+    EXPECT_LT(std::abs(late.barbell.bias()), 0.010);
+    // Their curves lie under the published one; six days have taught little of that.
+    EXPECT_LT(std::abs(early.barbell.bias()), 0.013);
     for (const Result& result : {early, late}) {
         EXPECT_GT(result.barbell.coverage(), 0.86);
         EXPECT_GT(result.slope.coverage(), 0.85);
         EXPECT_GT(result.load.coverage(), 0.86);
         EXPECT_LT(result.load.coverage(), 0.98);
-        // Their curves lie a little under the model's; nothing in these sets tells so.
-        EXPECT_LT(std::abs(result.barbell.bias()), 0.025);
-        EXPECT_LT(std::abs(result.arm.bias()), 0.025);
+        EXPECT_LT(std::abs(result.arm.bias()), 0.015);
     }
 }
 
@@ -182,7 +201,7 @@ TEST(StrengthWorldsTest, HoldsInEveryWorldSlow)
         }
     }
     std::printf("mean error over worlds %.3f %%\n", 100 * sum / cells);
-    EXPECT_LT(sum / cells, 0.0406); // what the trial of the method reached in worlds like these
+    EXPECT_LT(sum / cells, 0.0380); // the trial of the method, in worlds like these: 4.06 %
 }
 
 } // namespace

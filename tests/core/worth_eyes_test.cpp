@@ -81,7 +81,7 @@ TEST(ExpectedFallTest, AgreesWithWhatTheFilterDoesWhenTheSetComesAsExpected)
     const Day today = kFirst + 28;
     const auto fitOf = [today](const std::vector<PerformedSet>& all) {
         const std::vector<ExerciseHistory> one = {{{all, {}}, {}, {}, std::nullopt}};
-        return fitMember(one, Experience::Intermediate, today).front().value().fit;
+        return fitMember(one, {Experience::Intermediate, {}}, today).front().value().fit;
     };
     const StrengthFit before = fitOf(sets);
     const ComingSet coming{std::log(60.0), 0.0, 8.0, 2.0, 0};
@@ -202,7 +202,7 @@ Pupil makePupil(tests::Random& random, int index)
 std::optional<StrengthFit> fitOf(const std::vector<PerformedSet>& sets, Day today)
 {
     const std::vector<ExerciseHistory> one = {{{sets, {}}, {}, {}, std::nullopt}};
-    const auto fits = fitMember(one, Experience::Intermediate, today);
+    const auto fits = fitMember(one, {Experience::Intermediate, {}}, today);
     return fits.front() ? std::optional(fits.front()->fit) : std::nullopt;
 }
 
@@ -337,7 +337,7 @@ public:
             }
         }
         const std::vector<ExerciseHistory> one = {{{sets, {}}, {}, {}, std::nullopt}};
-        return fitMember(one, Experience::Intermediate, day).front().value();
+        return fitMember(one, {Experience::Intermediate, {}}, day).front().value();
     }
 
     [[nodiscard]] double load() const { return m_load.kilograms(); }

@@ -123,7 +123,7 @@ void predict(const std::map<std::string, Series>& person, const std::string& nam
             const std::span<const TestedMaximum> all = series.tests;
             exercises.push_back({{{}, all.first(before)}, {}, {}, std::nullopt});
         }
-        const auto fit = fitMember(exercises, std::nullopt, day)[place];
+        const auto fit = fitMember(exercises, {}, day)[place];
         ASSERT_TRUE(fit);
         const double truth = std::log(own[k].kilograms);
         // A test's error in ln: its reps at one rep's worth of load (rep_curve.h).

@@ -350,7 +350,7 @@ TEST(HistoryReaderTest, HandsEveryoneOverInEngineOrder)
         logSet(logbook, benchSet(logbook, second, kDay - 7, number, 5 + number));
     }
     std::vector<MemberId> seen;
-    forEachHistory(logbook, [&](MemberHistory& history) {
+    forEachHistory(logbook, kDay, [&](MemberHistory& history) {
         seen.push_back(history.member.id);
         if (history.member.id == second) {
             ASSERT_EQ(history.sets.size(), 1U);
@@ -364,8 +364,8 @@ TEST(HistoryReaderTest, HandsEveryoneOverInEngineOrder)
         }
     });
     EXPECT_EQ(seen.size(), 3U);
-    EXPECT_EQ(historyOf(logbook, first)->member.code, "B");
-    EXPECT_FALSE(historyOf(logbook, MemberId{99}));
+    EXPECT_EQ(historyOf(logbook, first, kDay)->member.code, "B");
+    EXPECT_FALSE(historyOf(logbook, MemberId{99}, kDay));
 }
 
 TEST(BackupTest, IsWholeAndNeverOverAnotherFile)

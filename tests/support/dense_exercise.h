@@ -13,6 +13,7 @@
 namespace levelbar::tests {
 
 // The variances that exercises of one person share: in all, and an exercise's own part.
+inline constexpr double kFactorMean = -0.045;
 inline constexpr double kFactorVariance = 0.30 * 0.30;
 inline constexpr double kFactorVarianceInPerson = 0.15 * 0.15;
 inline constexpr double kDayVariance = 0.030 * 0.030;
@@ -94,7 +95,7 @@ private:
     double m_lookBack = 0.0;
     Numbers m_days;
     std::vector<Stop> m_stops; // days with tests, today - look-back, today
-    Normal m_factorPrior{0.0, kFactorVariance};
+    Normal m_factorPrior{kFactorMean, kFactorVariance};
     std::vector<Normal> m_dayPriors;
     Numbers m_dayWeights;
     double m_firstLevel = 0.0;

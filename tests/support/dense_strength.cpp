@@ -25,10 +25,10 @@ std::optional<Normal> evidenceOf(const Normal& posterior, const Normal& prior)
 
 // A person's number has the variance that is not the exercise's own around 0; every other exercise
 // shows it with its own part added, and this exercise adds its own again.
-Normal expected(const std::vector<Normal>& others, double variance, double ownVariance)
+Normal expected(const std::vector<Normal>& others, const Normal& general, double ownVariance)
 {
-    double precision = 1.0 / (variance - ownVariance);
-    double sum = 0.0;
+    double precision = 1.0 / (general.variance - ownVariance);
+    double sum = precision * general.mean;
     for (const Normal& other : others) {
         precision += 1.0 / (other.variance + ownVariance);
         sum += other.mean / (other.variance + ownVariance);
@@ -44,7 +44,7 @@ struct Said {
 
 Said saidBy(const DenseExercise& exercise)
 {
-    Said said{evidenceOf(exercise.factor(), {0.0, kFactorVariance}), {}};
+    Said said{evidenceOf(exercise.factor(), {kFactorMean, kFactorVariance}), {}};
     for (std::size_t d = 0; d < exercise.days().size(); ++d) {
         if (const auto day = evidenceOf(exercise.day(d), {0.0, kDayVariance})) {
             said.days[exercise.days()[d]] = *day;
@@ -61,7 +61,8 @@ void learn(DenseExercise& exercise, const std::vector<Said>& others)
             factors.push_back(*said.factor);
         }
     }
-    exercise.expectFactor(expected(factors, kFactorVariance, kFactorVarianceInPerson));
+    exercise.expectFactor(
+        expected(factors, {kFactorMean, kFactorVariance}, kFactorVarianceInPerson));
     for (std::size_t d = 0; d < exercise.days().size(); ++d) {
         std::vector<Normal> effects;
         for (const Said& said : others) {
@@ -69,7 +70,7 @@ void learn(DenseExercise& exercise, const std::vector<Said>& others)
                 effects.push_back(day->second);
             }
         }
-        exercise.expectDay(d, expected(effects, kDayVariance, kDayVarianceOfExercise));
+        exercise.expectDay(d, expected(effects, {0.0, kDayVariance}, kDayVarianceOfExercise));
     }
 }
 

@@ -68,7 +68,7 @@ protected:
 
     void showCard()
     {
-        history = storage::historyOf(logbook, member).value();
+        history = storage::bareHistoryOf(logbook, member).value();
         library = storage::LibraryStore(logbook).all();
         panel.show(history, library, exercise(logbook, "Barbell bench press").id);
     }
@@ -140,7 +140,7 @@ TEST_F(SetupTest, OnAnotherRackTheHoleIsTheOneAtThatHeight)
 
 TEST_F(SetupTest, WhereNothingIsSetUpThereIsNoCard)
 {
-    history = storage::historyOf(logbook, member).value();
+    history = storage::bareHistoryOf(logbook, member).value();
     library = storage::LibraryStore(logbook).all();
     panel.show(history, library, exercise(logbook, "Plank").id);
     EXPECT_TRUE(panel.isHidden());

@@ -24,7 +24,7 @@ void expectReps(std::span<PlannedSet> sets,
             return set.member != member;
         });
         const auto count = static_cast<std::size_t>(end - sets.begin());
-        if (const auto history = storage::historyOf(logbook, member)) {
+        if (const auto history = storage::historyOf(logbook, member, day)) {
             predict(sets.first(count), *history, library, day, now);
         }
         sets = sets.subspan(count);

@@ -53,7 +53,7 @@ void noteFits(EyesHistory& known, const MemberHistory& history, const Library& l
 {
     const auto series = seriesOf(history, library);
     const StrengthQuestion question = strengthQuestion(series);
-    const auto fits = fitMember(question.exercises, known.experience, day - 1);
+    const auto fits = fitMember(question.exercises, history.prior(), day - 1);
     for (std::size_t i = 0; i < fits.size(); ++i) {
         if (fits[i] && !fits[i]->isFromRelated) {
             known.fits[series[question.places[i]].exercise->id] = fits[i]->fit;
@@ -98,8 +98,7 @@ const EyesHistory& FloorEyes::historyOf(const storage::Logbook& logbook,
 {
     const auto [place, isNew] = m_known.try_emplace({member, day});
     if (isNew) {
-        if (const auto history = storage::historyOf(logbook, member)) {
-            place->second.experience = history->member.experience;
+        if (const auto history = storage::historyOf(logbook, member, day)) {
             noteSets(place->second, *history, day);
             noteFits(place->second, *history, library, day);
         }

@@ -15,7 +15,6 @@ namespace levelbar::ui {
 
 // What somebody did up to the day before, as far as it says which sets are worth watching.
 struct EyesHistory {
-    std::optional<Experience> experience;
     std::map<ExerciseId, StrengthFit> fits;
     std::map<ExerciseId, Mass> heaviest;
     int days = 0;

@@ -168,7 +168,7 @@ SidePlan FloorSides::planListed(const storage::Logbook& logbook,
                                 const SideReview& review,
                                 const SideRecords& records) const
 {
-    const auto history = storage::historyOf(logbook, key.first);
+    const auto history = storage::historyOf(logbook, key.first, sheet.day);
     if (!history) {
         return {};
     }

@@ -39,7 +39,7 @@ std::vector<PlannedSet> setsFor(const storage::Logbook& logbook,
                                 const std::vector<PlanItem>& items,
                                 const PlanFor& whom)
 {
-    const auto history = storage::historyOf(logbook, whom.member);
+    const auto history = storage::historyOf(logbook, whom.member, whom.day);
     if (!history) {
         return {};
     }

@@ -226,7 +226,7 @@ void MemberPage::refresh()
         return;
     }
     perform(m_workspace.prompter, [&] {
-        auto history = storage::historyOf(m_workspace.logbook, m_member);
+        auto history = storage::historyOf(m_workspace.logbook, m_member, m_workspace.clock.today());
         if (!history) {
             Q_EMIT left(); // erased meanwhile
             return;

@@ -73,7 +73,7 @@ ClassPlan readClassPlan(const storage::Logbook& logbook, ClassId groupClass, Day
         plan.usual = planItems(proposed.items);
     }
     for (const MemberId member : expectedIn(logbook, plan)) {
-        if (auto history = storage::historyOf(logbook, member)) {
+        if (auto history = storage::historyOf(logbook, member, on)) {
             plan.people.push_back(std::move(*history));
         }
     }

@@ -21,7 +21,7 @@ readPersonReport(const storage::Logbook& logbook, const ReviewedRoster& roster, 
     const auto review = std::find_if(reviews.begin(), reviews.end(), [&](const MemberReview& r) {
         return r.member.id == member;
     });
-    const auto history = storage::historyOf(logbook, member);
+    const auto history = storage::historyOf(logbook, member, roster.review.asOf);
     if (!history || review == reviews.end()) {
         return std::nullopt;
     }
@@ -39,7 +39,7 @@ readPersonReport(const storage::Logbook& logbook, const ReviewedRoster& roster, 
 std::optional<TakeAway>
 readTakeAway(const storage::Logbook& logbook, MemberId member, HomeKit kit, Day asOf)
 {
-    const auto history = storage::historyOf(logbook, member);
+    const auto history = storage::historyOf(logbook, member, asOf);
     if (!history) {
         return std::nullopt;
     }
