@@ -98,7 +98,7 @@ void makeStories(std::vector<Person>& people)
     }
     at(26).armTilt = 0.22;
     at(26).note = "Old left collarbone fracture, 2019.";
-    at(39).legTilt = -0.18;
+    at(39).legTilt = -0.20;
     at(7).painFrom = 255; // early November
     at(7).painArea = "shoulder";
     at(7).painSide = "right";
