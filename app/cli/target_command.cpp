@@ -41,6 +41,7 @@ std::string_view decisionWord(LoadDecision decision)
 std::vector<std::string> basisOf(const Target& target, EffortScale scale)
 {
     std::vector<std::string> all = {sentence(loadPhrases(target, scale)),
+                                    sentence(curvePhrases(target)),
                                     sentence(reasonPhrases(target))};
     if (target.lastMove) {
         all.push_back(sentence(phrases(*target.lastMove)));
@@ -94,6 +95,12 @@ Json targetJson(const Target& target,
             {"decision", decisionWord(progression.decision)},
             {"reps_asked", progression.reps},
             {"last_load_kg", kilograms(progression.last)},
+            {"reps_at_80_percent",
+             {{"value", rounded(target.repsAtFourFifths.own.value, 2)},
+              {"low", rounded(target.repsAtFourFifths.own.low, 2)},
+              {"high", rounded(target.repsAtFourFifths.own.high, 2)},
+              {"average", rounded(target.repsAtFourFifths.average, 2)},
+              {"people", target.repsAtFourFifths.people}}},
             {"basis", fmt::format("{}", fmt::join(basisOf(target, scale), " "))}};
 }
 

@@ -283,6 +283,7 @@ public:
         target.reserve = question.reserve;
         target.isKitAssumed = kit.isAssumed;
         target.strength = strengthOf(fit, target.side, m_on);
+        target.repsAtFourFifths = repsAtFourFifths(fit, m_history.curve);
         sizeLoad(target, fit, m_on);
         const ExerciseSeries& own = m_series[m_asked.places[place]];
         chooseLoad(target, question, *exercise, kit, own, m_history.member);

@@ -53,6 +53,7 @@ struct Target {
     int reps = 0;
     Reserve reserve;
     StrengthEstimate strength;
+    RepsAtFourFifths repsAtFourFifths;
     Estimate load;                 // kg, that allows reps + reserve to the end
     double percentOfMaximum = 0.0; // load over the 1RM
     Caution caution = Caution::None;

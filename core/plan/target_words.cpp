@@ -150,6 +150,25 @@ std::vector<Phrase> loadPhrases(const Target& target, EffortScale scale)
               roundedToDoubt(target.load.high, target.load)}}};
 }
 
+std::vector<Phrase> curvePhrases(const Target& target)
+{
+    const RepsAtFourFifths& reps = target.repsAtFourFifths;
+    std::vector<Phrase> all;
+    if (!target.strength.isFromRelated && reps.own.count > 0) {
+        all.push_back(
+            {"With 80 % of the maximum about %1 reps to the end, nine times in ten %2 to %3.",
+             {whole(reps.own.value), whole(reps.own.low), whole(reps.own.high)}});
+    }
+    if (reps.people > 0) {
+        all.push_back({"Average of this gym: %1 (people it was learnt from: %2); published: 8.8.",
+                       {oneDecimal(reps.average), std::to_string(reps.people)}});
+    } else {
+        all.push_back(
+            {"Average: 8.8, as published; this gym's sets have not told its own yet.", {}});
+    }
+    return all;
+}
+
 std::vector<Phrase> reasonPhrases(const Target& target)
 {
     std::vector<Phrase> all = why(target);

@@ -21,6 +21,9 @@ namespace levelbar {
 // "About 54 kg allow 8 reps with 2 in reserve; nine times in ten between 51 and 57."
 [[nodiscard]] std::vector<Phrase> loadPhrases(const Target& target, EffortScale scale);
 
+// How many reps a heavy load allows this person, beside the average of the gym.
+[[nodiscard]] std::vector<Phrase> curvePhrases(const Target& target);
+
 // Why this load, and what would change it.
 [[nodiscard]] std::vector<Phrase> reasonPhrases(const Target& target);
 

@@ -2,6 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/strength/strength.h"
 
+#include "core/base/square.h"
+#include "core/strength/personal_curve.h"
+#include "core/strength/rep_curve.h"
+
 #include <cmath>
 
 namespace levelbar {
@@ -66,6 +70,27 @@ StrengthEstimate strengthOf(const ExerciseFit& exercise, Side side, Day today)
     estimate.evidence = evidenceOf(estimate.lastSet, today);
     estimate.isFromRelated = exercise.isFromRelated;
     return estimate;
+}
+
+RepsAtFourFifths repsAtFourFifths(const ExerciseFit& exercise, const RepCurveExpectation& curve)
+{
+    const StrengthFit& fit = exercise.fit;
+    const double plain = repsAtFraction(0.8);
+    const auto beyondFirst = [&](double factor, double shape) {
+        return (plain - 1.0) * bendCurve(plain, factor, shape, fit.shapeFrom).factor;
+    };
+    const double turn = bendCurve(plain, 0.0, 0.0, fit.shapeFrom).logReps;
+    const double variance = fit.factorVariance + square(turn) * fit.shapeVariance +
+                            2.0 * turn * fit.factorShapeCovariance;
+    const double own = beyondFirst(fit.factor, fit.shape);
+    const double reach = std::exp(kNormalQuantile * std::sqrt(std::max(variance, 0.0)));
+    RepsAtFourFifths reps;
+    reps.own = {
+        1.0 + own, 1.0 + own / reach, 1.0 + own * reach, kLevel, exercise.evidence.measured};
+    // The curve lies in the middle of people; their mean is higher, as published.
+    reps.average = 1.0 + beyondFirst(curve.factor - kPublishedLogFactor, curve.shape);
+    reps.people = curve.people;
+    return reps;
 }
 
 } // namespace levelbar

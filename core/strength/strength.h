@@ -33,6 +33,16 @@ struct StrengthEstimate {
 // right share their sets' evidence.
 [[nodiscard]] StrengthEstimate strengthOf(const ExerciseFit& fit, Side side, Day today);
 
+// Reps to the end with 80 % of the maximum: where most is published (Nuzzo 2024: 8.8 on average).
+struct RepsAtFourFifths {
+    Estimate own;
+    double average = 0.0; // of people in this gym
+    int people = 0;       // who taught the average; 0: as published
+};
+
+[[nodiscard]] RepsAtFourFifths repsAtFourFifths(const ExerciseFit& fit,
+                                                const RepCurveExpectation& curve);
+
 // For an interval at kLevel: the standard normal's 0.95 quantile.
 inline constexpr double kNormalQuantile = 1.6448536269514722;
 

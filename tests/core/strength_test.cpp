@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 
 #include "core/strength/member_strength.h"
+#include "core/strength/rep_curve.h"
 #include "core/strength/strength.h"
 #include "core/trend/trend.h"
 #include "tests/support/random.h"
@@ -259,6 +260,38 @@ TEST(StrengthTest, ThePastAsSeenTodayEndsInToday)
     EXPECT_NEAR(fit.fit.path.back().levelVariance, fit.fit.levelVariance, 1e-8);
     // Looking back knows more than looking ahead: the middle is surer than either end.
     EXPECT_LT(fit.fit.path[10].levelVariance, fit.fit.path.front().levelVariance);
+}
+
+TEST(RepsAtFourFifthsTest, AreThePublishedOnesWithoutSets)
+{
+    // Nuzzo 2024: 8.8 reps with 80 % of the maximum, standard deviation 2.51.
+    const std::vector<TestedMaximum> tests = {{kToday - 5, 60.0}};
+    std::vector<ExerciseHistory> one(1);
+    one.front().both.tests = tests;
+    const ExerciseFit fit = fitMember(one, {}, kToday).front().value();
+    const RepsAtFourFifths reps = repsAtFourFifths(fit, {});
+    EXPECT_NEAR(reps.average, 8.8, 0.06);
+    // In ln and of the reps beyond the first, so a little narrower than the normal's.
+    EXPECT_NEAR(reps.own.high - reps.own.low, 2.0 * kNormalQuantile * 2.51, 0.8);
+}
+
+TEST(RepsAtFourFifthsTest, FollowThePersonsFactorAndTheGymsAverage)
+{
+    const std::vector<TestedMaximum> tests = {{kToday - 5, 60.0}};
+    std::vector<ExerciseHistory> one(1);
+    one.front().both.tests = tests;
+    ExerciseFit fit = fitMember(one, {}, kToday).front().value();
+    fit.fit.factor = std::log(1.5);
+    fit.fit.factorVariance = 1e-8;
+    fit.fit.shapeVariance = 0.0;
+    RepCurveExpectation curve;
+    curve.factor += std::log(1.2);
+    curve.people = 12;
+    const RepsAtFourFifths reps = repsAtFourFifths(fit, curve);
+    EXPECT_NEAR(reps.own.value, 1.0 + 1.5 * (repsAtFraction(0.8) - 1.0), 1e-9);
+    EXPECT_NEAR(reps.own.low, reps.own.high, 0.01);
+    EXPECT_NEAR(reps.average, 1.0 + 1.2 * (repsAtFraction(0.8) - 1.0), 1e-9);
+    EXPECT_EQ(reps.people, 12);
 }
 
 } // namespace

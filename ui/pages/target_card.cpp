@@ -217,7 +217,7 @@ void TargetCard::showTarget(const Target& target, const Exercise& exercise)
     if (target.lastMove) {
         reasons << words(phrases(*target.lastMove));
     }
-    reasons << handbookText(m_subject.history->member);
+    reasons << words(curvePhrases(target)) << handbookText(m_subject.history->member);
     const auto caution = cautionPhrases(target);
     if (!caution.empty()) {
         reasons.prepend(words(caution));
