@@ -27,33 +27,49 @@ BarLoads::BarLoads(const Kit& kit, const BarKind& bar, double heaviestKilograms)
 }
 
 // From the best stacks of the heavier kinds to those with this kind too. What is best stays best
-// under the same lighter plates on top, so one stack a weight is enough.
+// under the same plates on top, so one stack a weight is enough; and any number of pairs is a sum
+// of some of 1, 2, 4, ... and a rest, so that many pairs take few rounds.
 void BarLoads::addKind(std::size_t kind, int pairs, std::int64_t mostWeight)
 {
-    const std::int64_t plate = exactWeight(m_kinds[kind].mass);
-    std::vector<SideStack> grown;
-    grown.reserve(m_sides.size() * 2);
-    for (const SideStack& stack : m_sides) {
-        SideStack next = stack;
-        grown.push_back(next);
-        for (int count = 1; count <= pairs && next.weight + plate <= mostWeight; ++count) {
-            next.weight += plate;
-            ++next.plates;
-            ++next.counts[kind];
-            grown.push_back(next);
-        }
+    for (int share = 1; pairs > 0; pairs -= share, share = std::min(2 * share, pairs)) {
+        addPlates(kind, share, mostWeight);
     }
-    std::sort(grown.begin(), grown.end(), [](const SideStack& a, const SideStack& b) {
-        if (a.weight != b.weight) {
-            return a.weight < b.weight;
-        }
-        return a.plates != b.plates ? a.plates < b.plates : a.counts > b.counts;
-    });
-    const auto isSameWeight = [](const SideStack& a, const SideStack& b) {
-        return a.weight == b.weight;
+}
+
+// Each stack with so many of this kind on top, or without.
+void BarLoads::addPlates(std::size_t kind, int count, std::int64_t mostWeight)
+{
+    const std::int64_t weight = count * exactWeight(m_kinds[kind].mass);
+    const auto heavier = [&](const SideStack& stack) {
+        SideStack next = stack;
+        next.weight += weight;
+        next.plates += count;
+        next.counts[kind] = static_cast<std::uint16_t>(next.counts[kind] + count);
+        return next;
     };
-    grown.erase(std::unique(grown.begin(), grown.end(), isSameWeight), grown.end());
+    std::vector<SideStack> grown;
+    grown.reserve(2 * m_sides.size());
+    std::size_t plain = 0; // the next of those without
+    for (const SideStack& stack : m_sides) {
+        if (stack.weight + weight > mostWeight) {
+            break;
+        }
+        const SideStack next = heavier(stack);
+        while (plain < m_sides.size() && m_sides[plain].weight < next.weight) {
+            grown.push_back(m_sides[plain++]);
+        }
+        const bool isShared = plain < m_sides.size() && m_sides[plain].weight == next.weight;
+        grown.push_back(isShared && isBetter(m_sides[plain], next) ? m_sides[plain] : next);
+        plain += isShared ? 1U : 0U;
+    }
+    grown.insert(grown.end(), m_sides.begin() + static_cast<std::ptrdiff_t>(plain), m_sides.end());
     m_sides = std::move(grown);
+}
+
+// Of two stacks of one weight.
+bool BarLoads::isBetter(const SideStack& one, const SideStack& other)
+{
+    return one.plates != other.plates ? one.plates < other.plates : one.counts > other.counts;
 }
 
 std::size_t BarLoads::firstNotBelow(std::int64_t exact) const

@@ -21,7 +21,8 @@ struct LoadedBar {
 // Every load that one bar can be given with the plates owned, both sides alike. For each load the
 // fewest plates; among those the heaviest innermost plate, then the heaviest next. Loads are sums
 // of pairs, so an odd plate of a kind is not used.
-// Cost of building: kinds of plates times the number of different loads; a look-up is a search.
+// Cost of building: the number of different loads, times kinds of plates, times the logarithm of
+// the pairs of each; a look-up is a search.
 class BarLoads {
 public:
     // heaviest: loads above are left out (a bar holds no more than 500 kg).
@@ -51,6 +52,8 @@ private:
     };
 
     void addKind(std::size_t kind, int pairs, std::int64_t mostWeight);
+    void addPlates(std::size_t kind, int count, std::int64_t mostWeight);
+    [[nodiscard]] static bool isBetter(const SideStack& one, const SideStack& other);
 
     [[nodiscard]] std::int64_t exactAt(std::size_t place) const
     {
