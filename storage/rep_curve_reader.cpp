@@ -16,6 +16,7 @@ namespace levelbar::storage {
 namespace {
 
 constexpr std::size_t kMostPeople = 100;
+constexpr int kDaysLookedAt = 364; // more than a year of sets teaches little more and takes longer
 
 // Numbers that lie about evenly (the finishing step of SplitMix64, Steele 2014): a new person
 // takes at most one other's place among those who are asked.
@@ -44,6 +45,13 @@ std::vector<MemberId> peopleToAsk(const Logbook& logbook)
     return ids;
 }
 
+void forgetBefore(MemberHistory& history, Day day)
+{
+    for (SetSeries& series : history.sets) {
+        std::erase_if(series.sets, [day](const PerformedSet& set) { return set.day < day; });
+    }
+}
+
 std::optional<Day> lastDayOf(const MemberHistory& history)
 {
     std::optional<Day> last;
@@ -64,7 +72,8 @@ RepCurveExpectation learnBefore(const Logbook& logbook, Day monday)
         if (!found) {
             continue;
         }
-        const MemberHistory history = historyBefore(std::move(*found), monday);
+        MemberHistory history = historyBefore(std::move(*found), monday);
+        forgetBefore(history, monday - kDaysLookedAt);
         if (const auto last = lastDayOf(history)) {
             const std::vector<ExerciseSeries> series = seriesOf(history, library);
             learner.add(strengthQuestion(series).exercises, history.member.experience, *last);

@@ -8,10 +8,10 @@
 namespace levelbar::storage {
 
 // Where the rep curve of this gym's average person lies, as a question of that day knows it: from
-// the sets before the Monday of its week, so that nobody's numbers move within a week because
-// somebody else has lifted. Learnt from everybody, or from a hundred people taken by a rule that
-// picks the same ones again; remembered in the logbook until something in the file has changed.
-// With a hundred people of three years it takes about a tenth of a second.
+// the sets of the year before the Monday of its week, so that nobody's numbers move within a week
+// because somebody else has lifted. Learnt from everybody, or from a hundred people taken by a
+// rule that picks the same ones again; remembered in the logbook until something in the file has
+// changed. A hundred people with two sessions of three lifts a week take a tenth of a second.
 [[nodiscard]] RepCurveExpectation repCurveOn(const Logbook& logbook, Day day);
 
 } // namespace levelbar::storage
