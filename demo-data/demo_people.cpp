@@ -199,6 +199,41 @@ std::string dateText(int day)
     return text.data();
 }
 
+namespace {
+
+std::string numbersOf(const Person& person)
+{
+    std::array<char, 64> numbers{};
+    std::snprintf(numbers.data(),
+                  numbers.size(),
+                  "%04d-%02d-%02d,%d.%d,%g",
+                  person.birthYear,
+                  person.birthMonth,
+                  person.birthDayOfMonth,
+                  person.heightTenths / 10,
+                  person.heightTenths % 10,
+                  person.massKilograms);
+    return numbers.data();
+}
+
+std::string classesOf(const Person& person)
+{
+    std::string classes;
+    for (const int place : person.classes) {
+        classes += classes.empty() ? "" : "|";
+        classes += kClasses.at(static_cast<std::size_t>(place)).name;
+    }
+    return classes;
+}
+
+const char* wordOf(Level level)
+{
+    return level == Level::Novice ? "novice"
+                                  : (level == Level::Intermediate ? "intermediate" : "advanced");
+}
+
+} // namespace
+
 std::string membersCsv(const std::vector<Person>& people)
 {
     std::string out =
@@ -207,30 +242,25 @@ std::string membersCsv(const std::vector<Person>& people)
     int row = 0;
     for (const Person& person : people) {
         ++row;
-        std::array<char, 64> numbers{};
-        std::snprintf(numbers.data(),
-                      numbers.size(),
-                      "%04d-%02d-%02d,%d.%d,%g",
-                      person.birthYear,
-                      person.birthMonth,
-                      person.birthDayOfMonth,
-                      person.heightTenths / 10,
-                      person.heightTenths % 10,
-                      person.massKilograms);
-        std::string classes;
-        for (const int place : person.classes) {
-            classes += (classes.empty() ? "" : "|") +
-                       std::string(kClasses.at(static_cast<std::size_t>(place)).name);
-        }
-        const char* level = person.level == Level::Novice         ? "novice"
-                            : person.level == Level::Intermediate ? "intermediate"
-                                                                  : "advanced";
         const bool hidesSex = row % 19 == 0; // some cells are empty in every real list
+        const bool hidesHand = row % 13 == 0;
+        const std::string sex = hidesSex ? "" : (person.isFemale ? "female" : "male");
+        const std::string hand = hidesHand ? "" : (person.isLeftHanded ? "left" : "right");
         const std::string note = person.note.empty() ? "" : "\"" + person.note + "\"";
-        out += person.code + "," + person.name + "," +
-               (hidesSex ? "" : (person.isFemale ? "female" : "male")) + "," + numbers.data() +
-               "," + (row % 13 == 0 ? "" : (person.isLeftHanded ? "left" : "right")) + "," + level +
-               "," + person.goal + "," + person.group + "," + classes + "," + note + "\n";
+        for (const std::string& cell : {person.code,
+                                        person.name,
+                                        sex,
+                                        numbersOf(person),
+                                        hand,
+                                        std::string(wordOf(person.level)),
+                                        std::string(person.goal),
+                                        std::string(person.group),
+                                        classesOf(person)}) {
+            out += cell;
+            out += ',';
+        }
+        out += note;
+        out += '\n';
     }
     return out;
 }

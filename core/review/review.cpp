@@ -55,6 +55,21 @@ std::string percent(double value)
     return fmt::format("{:.0f}", rounded == 0.0 ? 0.0 : rounded); // never "-0"
 }
 
+Attention painful(const PainSummary& pain)
+{
+    return {AttentionKind::Pain,
+            SideTier::None,
+            std::nullopt,
+            {std::to_string(pain.score),
+             pain.exercise->name,
+             shortText(*pain.last),
+             std::to_string(pain.sets)},
+            1.0,
+            {*pain.last, pain.setsOnLastDay},
+            pain.exercise->id,
+            pain.sets};
+}
+
 Attention imbalance(const SideReview& review)
 {
     const bool isLeft = review.weaker == Side::Left;
@@ -97,6 +112,8 @@ struct Reviewer::Working {
     [[nodiscard]] std::vector<SlipQuestion> addStrength(const MemberHistory& history,
                                                         const std::vector<ExerciseSeries>& series,
                                                         MemberReview& member);
+    [[nodiscard]] Attention falling(const StrengthReview& strength) const;
+    [[nodiscard]] std::optional<Attention> noGain(const MemberReview& member) const;
     void addAttention(MemberReview& member, const PainSummary& pain) const;
 };
 
@@ -174,21 +191,45 @@ void Reviewer::add(const MemberHistory& history)
     w.review.members.push_back(std::move(member));
 }
 
+Attention Reviewer::Working::falling(const StrengthReview& strength) const
+{
+    const Estimate& change = *strength.trend.percentPerWeek;
+    return {AttentionKind::Falling,
+            SideTier::None,
+            std::nullopt,
+            {library->exercise(strength.exercise)->name,
+             oneDecimal(-change.value),
+             oneDecimal(-change.high),
+             oneDecimal(-change.low)},
+            strength.trend.probabilityFalling,
+            {strength.strength.lastSet},
+            strength.exercise};
+}
+
+// A flat line is what an advanced person's should look like (Steele 2022).
+std::optional<Attention> Reviewer::Working::noGain(const MemberReview& member) const
+{
+    const StrengthReview* main = mainStrength(member);
+    if (main == nullptr || !main->trend.percentPerWeek || main->trend.spanWeeks < kNoGainWeeks ||
+        main->trend.call == TrendCall::Falling || main->trend.probabilityRising > kHardlyRising ||
+        member.member.experience == Experience::Advanced) {
+        return std::nullopt;
+    }
+    return Attention{
+        AttentionKind::NoGain,
+        SideTier::None,
+        std::nullopt,
+        {library->exercise(main->exercise)->name, std::to_string(main->trend.spanWeeks)},
+        1.0 - main->trend.probabilityRising,
+        {main->strength.lastSet},
+        main->exercise};
+}
+
 void Reviewer::Working::addAttention(MemberReview& member, const PainSummary& pain) const
 {
     auto& all = member.attention;
     if (pain.last) {
-        all.push_back({AttentionKind::Pain,
-                       SideTier::None,
-                       std::nullopt,
-                       {std::to_string(pain.score),
-                        pain.exercise->name,
-                        shortText(*pain.last),
-                        std::to_string(pain.sets)},
-                       1.0,
-                       {*pain.last, pain.setsOnLastDay},
-                       pain.exercise->id,
-                       pain.sets});
+        all.push_back(painful(pain));
     }
     for (const SideReview& side : member.sides) {
         if (side.tier != SideTier::None) {
@@ -197,32 +238,11 @@ void Reviewer::Working::addAttention(MemberReview& member, const PainSummary& pa
     }
     for (const StrengthReview& strength : member.strength) {
         if (strength.trend.call == TrendCall::Falling && strength.side != Side::Right) {
-            const Estimate& change = *strength.trend.percentPerWeek;
-            all.push_back({AttentionKind::Falling,
-                           SideTier::None,
-                           std::nullopt,
-                           {library->exercise(strength.exercise)->name,
-                            oneDecimal(-change.value),
-                            oneDecimal(-change.high),
-                            oneDecimal(-change.low)},
-                           strength.trend.probabilityFalling,
-                           {strength.strength.lastSet},
-                           strength.exercise});
+            all.push_back(falling(strength));
         }
     }
-    // A flat line is what an advanced person's should look like (Steele 2022).
-    const StrengthReview* main = mainStrength(member);
-    if (main != nullptr && main->trend.percentPerWeek && main->trend.spanWeeks >= kNoGainWeeks &&
-        main->trend.call != TrendCall::Falling && main->trend.probabilityRising <= kHardlyRising &&
-        member.member.experience != Experience::Advanced) {
-        all.push_back(
-            {AttentionKind::NoGain,
-             SideTier::None,
-             std::nullopt,
-             {library->exercise(main->exercise)->name, std::to_string(main->trend.spanWeeks)},
-             1.0 - main->trend.probabilityRising,
-             {main->strength.lastSet},
-             main->exercise});
+    if (const auto flat = noGain(member)) {
+        all.push_back(*flat);
     }
     const int away = member.lastSeen ? asOf - *member.lastSeen : 0;
     if (away > kAbsentAfterDays && away <= kGoneAfterDays) {

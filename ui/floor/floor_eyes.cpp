@@ -20,6 +20,20 @@ constexpr int kBackDays = 21;
 constexpr int kMaximumReps = 4;
 constexpr Reserve kPlannedReserve{20}; // when the plan says none; assumed
 
+bool hadPainOn(Day day, const MemberHistory& history)
+{
+    return std::any_of(history.sets.begin(), history.sets.end(), [day](const SetSeries& series) {
+        return std::any_of(series.sets.begin(), series.sets.end(), [day](const PerformedSet& set) {
+            return set.day == day && (set.pain.value_or(0) > 0 || set.stopped == StopReason::Pain);
+        });
+    });
+}
+
+double offsetOf(Side side)
+{
+    return side == Side::Left ? -0.5 : (side == Side::Right ? 0.5 : 0.0);
+}
+
 void noteSets(EyesHistory& known, const MemberHistory& history, Day day)
 {
     std::set<Day> days;
@@ -40,13 +54,7 @@ void noteSets(EyesHistory& known, const MemberHistory& history, Day day)
         return;
     }
     known.lastDay = *days.rbegin();
-    for (const SetSeries& series : history.sets) {
-        for (const PerformedSet& set : series.sets) {
-            known.hadPain =
-                known.hadPain || (set.day == *known.lastDay &&
-                                  (set.pain.value_or(0) > 0 || set.stopped == StopReason::Pain));
-        }
-    }
+    known.hadPain = hadPainOn(*known.lastDay, history);
 }
 
 void noteFits(EyesHistory& known, const MemberHistory& history, const Library& library, Day day)
@@ -129,8 +137,7 @@ std::set<CellKey> FloorEyes::pick(const storage::Logbook& logbook,
         question.hasLoad = planned.load.kilograms() > 0.0 && planned.amount.value_or(0) > 0;
         if (question.hasLoad) {
             question.set = {std::log(planned.load.kilograms()),
-                            planned.side == Side::Left ? -0.5
-                                                       : (planned.side == Side::Right ? 0.5 : 0.0),
+                            offsetOf(planned.side),
                             static_cast<double>(*planned.amount),
                             planned.reserve.value_or(kPlannedReserve).reps(),
                             countedToday(hour, planned)};

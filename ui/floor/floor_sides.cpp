@@ -22,6 +22,24 @@ struct Pair {
     [[nodiscard]] FloorCell* of(Side side) const { return side == Side::Left ? left : right; }
 };
 
+using Pairs = std::map<std::pair<ExerciseId, int>, Pair>; // by exercise and set
+
+Pairs pairsOf(FloorRow& row, const FloorSheet& sheet, const Library& library)
+{
+    Pairs pairs;
+    for (std::size_t at = 0; at < row.cells.size(); ++at) {
+        const FloorColumn& column = sheet.columns[at];
+        const Exercise* exercise = library.exercise(column.exercise);
+        if (exercise == nullptr || exercise->sidedness != Sidedness::SingleSided ||
+            column.side == Side::Both) {
+            continue;
+        }
+        Pair& pair = pairs[{column.exercise, column.number}];
+        (column.side == Side::Left ? pair.left : pair.right) = &row.cells[at];
+    }
+    return pairs;
+}
+
 // How the plan wants an exercise trained that a difference is trained in.
 SidePlanAim aimOf(const FloorSheet& sheet, const MemberHistory& history, ExerciseId exercise)
 {
@@ -124,14 +142,17 @@ std::optional<Side> lastFirstSide(const std::vector<DoneSet>& done, ExerciseId e
         int& least = days[set.performed.day].least.at(static_cast<std::size_t>(set.side));
         least = least == 0 ? order : std::min(least, order);
     }
-    for (auto at = days.rbegin(); at != days.rend(); ++at) {
-        const int left = at->second.least.at(static_cast<std::size_t>(Side::Left));
-        const int right = at->second.least.at(static_cast<std::size_t>(Side::Right));
-        if (left > 0 && right > 0) {
-            return left < right ? Side::Left : Side::Right;
-        }
+    const auto leastOf = [](const Orders& orders, Side side) {
+        return orders.least.at(static_cast<std::size_t>(side));
+    };
+    const auto last = std::find_if(days.rbegin(), days.rend(), [&](const auto& one) {
+        return leastOf(one.second, Side::Left) > 0 && leastOf(one.second, Side::Right) > 0;
+    });
+    if (last == days.rend()) {
+        return std::nullopt;
     }
-    return std::nullopt;
+    const bool isLeft = leastOf(last->second, Side::Left) < leastOf(last->second, Side::Right);
+    return isLeft ? Side::Left : Side::Right;
 }
 
 bool FloorSides::setRoster(const ReviewedRosterPointer& roster)
@@ -238,24 +259,23 @@ SidePlans FloorSides::plansOf(const storage::Logbook& logbook,
     return plans;
 }
 
+// What the cell says of its exercise; null: this side is not planned.
+void FloorSides::tellCell(FloorCell* cell, const Decided& decided, bool isOver)
+{
+    if (cell != nullptr) {
+        cell->sides.isOver = isOver;
+        cell->sides.notToday = notToday(decided.plan);
+        cell->sides.prescription = decided.prescription;
+    }
+}
+
 void FloorSides::lay(const storage::Logbook& logbook,
                      const FloorReference& reference,
                      FloorSheet& sheet)
 {
     begin(sheet);
     for (FloorRow& row : sheet.rows) {
-        std::map<std::pair<ExerciseId, int>, Pair> pairs;
-        for (std::size_t at = 0; at < row.cells.size(); ++at) {
-            const FloorColumn& column = sheet.columns[at];
-            const Exercise* exercise = reference.library.exercise(column.exercise);
-            if (exercise == nullptr || exercise->sidedness != Sidedness::SingleSided ||
-                column.side == Side::Both) {
-                continue;
-            }
-            Pair& pair = pairs[{column.exercise, column.number}];
-            (column.side == Side::Left ? pair.left : pair.right) = &row.cells[at];
-        }
-        for (auto& [key, pair] : pairs) {
+        for (const auto& [key, pair] : pairsOf(row, sheet, reference.library)) {
             const Decided& decided = decide(logbook, sheet, {row.member, key.first});
             const auto today = firstOfToday(sheet, row, key.first);
             const Side planned = decided.plan.first;
@@ -263,12 +283,9 @@ void FloorSides::lay(const storage::Logbook& logbook,
                     decided.plan,
                     decided.plan.isCapped ? planned : today.value_or(planned),
                     key.second);
+            const bool isOver = isEndedByPain(sheet, row, key.first);
             for (FloorCell* cell : {pair.left, pair.right}) {
-                if (cell != nullptr) {
-                    cell->sides.isOver = isEndedByPain(sheet, row, key.first);
-                    cell->sides.notToday = notToday(decided.plan);
-                    cell->sides.prescription = decided.prescription;
-                }
+                tellCell(cell, decided, isOver);
             }
         }
     }

@@ -40,6 +40,8 @@ private:
 
     using Key = std::pair<MemberId, ExerciseId>;
 
+    static void tellCell(FloorCell* cell, const Decided& decided, bool isOver);
+
     // Another class or day begins with the newest review.
     void begin(const FloorSheet& sheet);
     const Decided& decide(const storage::Logbook& logbook, const FloorSheet& sheet, Key key);
