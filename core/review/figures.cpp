@@ -57,7 +57,7 @@ fittedExercise(const MemberHistory& history, const Library& library, ExerciseId 
     if (place == question.places.end()) {
         return std::nullopt;
     }
-    const auto fits = fitMember(question.exercises, history.prior(), asOf, true);
+    const auto fits = fitMember(question.exercises, history.prior(), asOf, {true, {}});
     const auto& fit = fits[static_cast<std::size_t>(place - question.places.begin())];
     if (!fit || fit->isFromRelated) {
         return std::nullopt;

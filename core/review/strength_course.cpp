@@ -50,7 +50,7 @@ std::vector<BandPoint> strengthForecast(
     std::vector<BandPoint> forecast;
     for (const int weeks : kWeeksAhead) {
         const Day day = asOf + 7 * weeks;
-        const auto fits = fitMember(question.exercises, history.prior(), day);
+        const auto fits = fitMember(question.exercises, history.prior(), day, {false, asOf});
         if (!fits[at] || fits[at]->isFromRelated) {
             return {};
         }

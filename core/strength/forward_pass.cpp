@@ -105,8 +105,9 @@ void ForwardPass<kSides, kFatigue>::takeBreak(const TimelineNode& node)
     if (!m_hasTrained) {
         return;
     }
+    const double counted = std::min(node.weeks, m_records.input.layOffsUntil);
     const double excess =
-        std::clamp(node.weeks - m_lastTrained - m_records.timeline.freeGap, 0.0, p.longestBreak);
+        std::clamp(counted - m_lastTrained - m_records.timeline.freeGap, 0.0, p.longestBreak);
     const double growth = excess - m_excess;
     m_excess = excess;
     if (growth > 0.0) {

@@ -225,24 +225,27 @@ void fitAgain(Fits& all, const FitOptions& options)
 std::vector<std::optional<ExerciseFit>> fitMember(std::span<const ExerciseHistory> exercises,
                                                   const StrengthPrior& prior,
                                                   Day today,
-                                                  bool wantsPath)
+                                                  const MemberFitOptions& options)
 {
     Fits all;
     all.reserve(exercises.size());
     for (const ExerciseHistory& history : exercises) {
         all.push_back(prepare(history, prior, today));
+        if (all.back() && options.trainsOnFrom) {
+            all.back()->input.layOffsUntil = weeksOf(*options.trainsOnFrom);
+        }
     }
     const auto known =
         std::count_if(all.begin(), all.end(), [](const auto& w) { return w.has_value(); });
     FitOptions first = known > 1 ? kFirst : kAlone;
-    first.wantsPath = wantsPath && known == 1;
+    first.wantsPath = options.wantsPath && known == 1;
     const auto messages = fitAlone(all, first);
     if (known > 1) {
         shareFactor(all, messages);
         shareDays(all);
         useRelated(all, exercises);
         FitOptions again = kAgain;
-        again.wantsPath = wantsPath;
+        again.wantsPath = options.wantsPath;
         fitAgain(all, again);
     }
     std::vector<std::optional<ExerciseFit>> results(all.size());

@@ -34,13 +34,20 @@ struct ExerciseFit {
     bool isFromRelated = false; // nothing of its own: only a related lift speaks
 };
 
+struct MemberFitOptions {
+    bool wantsPath = false; // with the past as seen today, for charts
+    // For forecasts: from this day on people train as they did, so that the days to come are no
+    // lay-off.
+    std::optional<Day> trainsOnFrom;
+};
+
 // Fits all exercises of one person: each alone, then once more with what the others tell about
 // the rep-curve factor and about each day. Nothing where neither a set nor a related lift says
-// anything. `wantsPath`: with the past as seen today, for charts. Cost: linear in sets.
+// anything. Cost: linear in sets.
 [[nodiscard]] std::vector<std::optional<ExerciseFit>>
 fitMember(std::span<const ExerciseHistory> exercises,
           const StrengthPrior& prior,
           Day today,
-          bool wantsPath = false);
+          const MemberFitOptions& options = {});
 
 } // namespace levelbar

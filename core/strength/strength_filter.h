@@ -53,6 +53,7 @@ struct StrengthInput {
     double today = 0.0;               // weeks, same origin; not before the last set
     double lookBack = 8.0;            // weeks over which the mean slope is asked; at least 1
     bool hasSides = false;            // any set with a side
+    double layOffsUntil = 1e9;        // weeks; no day without a set after it counts as a lay-off
     NormalPrior factor;               // ln rep-curve factor
     std::vector<NormalPrior> days;    // one a day with sets, or empty: the general spread
     std::optional<NormalPrior> level; // ln 1RM at the first set, from related lifts

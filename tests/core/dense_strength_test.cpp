@@ -44,7 +44,7 @@ std::vector<std::optional<ExerciseFit>> filtered(const std::vector<Tests>& exerc
         histories.push_back(
             {{{}, maxima[i]}, {{}, maxima[i + 1]}, {{}, maxima[i + 2]}, std::nullopt});
     }
-    return fitMember(histories, {}, on(today), true);
+    return fitMember(histories, {}, on(today), {true, {}});
 }
 
 void expectNear(double actual, double expected, double tolerance)

@@ -94,6 +94,14 @@ TEST(StrengthForecastTest, FollowsTheSlopeAndGrowsInDoubt)
     }
 }
 
+TEST(StrengthForecastTest, TheWeeksToComeAreNoLayOff)
+{
+    const Library known = library();
+    const auto steady = strengthForecast(history(20, 0.0), known, kBench, Side::Both, kToday);
+    ASSERT_FALSE(steady.empty());
+    EXPECT_GT(steady.back().value, 0.998 * steady.front().value);
+}
+
 TEST(StrengthForecastTest, SeesNothingOfWhatCameLater)
 {
     const Library known = library();
