@@ -254,7 +254,8 @@ TEST(StrengthTest, ThePastAsSeenTodayEndsInToday)
 {
     const auto sets = weeks(20, 60, 0.005);
     const std::vector<ExerciseHistory> one = {{{sets, {}}, {}, {}, std::nullopt}};
-    const auto fit = fitMember(one, {Experience::Intermediate, {}}, kToday, {true, {}}).front().value();
+    const auto fit =
+        fitMember(one, {Experience::Intermediate, {}}, kToday, {true, {}}).front().value();
     ASSERT_EQ(fit.fit.path.size(), 20U);
     EXPECT_NEAR(fit.fit.path.back().level, fit.fit.level, 1e-6);
     EXPECT_NEAR(fit.fit.path.back().levelVariance, fit.fit.levelVariance, 1e-8);
