@@ -4,6 +4,7 @@
 
 #include "storage/migrations.h"
 #include "storage/recorded_tables.h"
+#include "storage/rep_curve_reader.h"
 #include "storage/row_binder.h"
 #include "storage/row_columns.h"
 #include "storage/sqlite_errors.h"
@@ -169,6 +170,19 @@ struct Action::Recording {
     int changesBefore;
     Session session;
 };
+
+WriteScope::WriteScope(Logbook& logbook)
+    : m_logbook(logbook)
+{
+    forgetWhenChanged(logbook);
+    logbook.rememberedCurves().isHeld = true;
+}
+
+WriteScope::~WriteScope()
+{
+    // Learnt in between may rest on what was never committed.
+    m_logbook.rememberedCurves() = {};
+}
 
 Action::Action(Logbook& logbook, ActionKind kind, Moment now)
     : WriteScope(logbook)

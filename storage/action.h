@@ -67,12 +67,14 @@ struct Change {
     bool touchesToday = false;   // follow-ups, and what was said to the lines of the day
 };
 
-// Proof that a transaction is open: every write function of the stores takes one.
+// Proof that a transaction is open: every write function of the stores takes one. While it lives,
+// repCurveOn answers as at its beginning, so that a class is planned by one curve and learns it
+// once.
 class WriteScope {
 public:
     WriteScope(const WriteScope&) = delete;
     WriteScope& operator=(const WriteScope&) = delete;
-    virtual ~WriteScope() = default;
+    virtual ~WriteScope();
 
     [[nodiscard]] Logbook& logbook() const { return m_logbook; }
 
@@ -80,10 +82,7 @@ public:
     [[nodiscard]] virtual std::optional<ImportId> import() const { return std::nullopt; }
 
 protected:
-    explicit WriteScope(Logbook& logbook)
-        : m_logbook(logbook)
-    {
-    }
+    explicit WriteScope(Logbook& logbook);
 
 private:
     Logbook& m_logbook;

@@ -305,11 +305,9 @@ std::int64_t Logbook::dataVersion() const
                            [&] { return database().execAndGet("PRAGMA data_version").getInt64(); });
 }
 
-std::int64_t Logbook::changesSeen() const
+FileState Logbook::state() const
 {
-    // data_version counts the others' commits, total_changes this connection's rows: both rise
-    // only.
-    return dataVersion() + sqlite3_total_changes(m_open->database->getHandle());
+    return {dataVersion(), sqlite3_total_changes(m_open->database->getHandle())};
 }
 
 RememberedCurves& Logbook::rememberedCurves() const

@@ -27,9 +27,19 @@ struct OpenOptions {
     std::string vfs; // SQLite VFS name; empty = the default one. For tests that cut the power.
 };
 
+// A state of the file as one connection sees it: others' commits, and its own changed rows.
+struct FileState {
+    std::int64_t version = -1;
+    std::int64_t ownChanges = -1;
+
+    friend bool operator==(const FileState&, const FileState&) = default;
+};
+
 // What the gym's people have taught about the rep curve before a Monday, in one state of the file.
+// While something is being written the answers of its beginning hold: see WriteScope.
 struct RememberedCurves {
-    std::int64_t changes = -1; // Logbook::changesSeen
+    FileState state;
+    bool isHeld = false;
     std::map<Day, RepCurveExpectation> before;
 };
 
@@ -69,8 +79,7 @@ public:
     // Rises when another connection commits (SQLite's data_version).
     [[nodiscard]] std::int64_t dataVersion() const;
 
-    // Rises with every change, through this connection or another. Not kept in the file.
-    [[nodiscard]] std::int64_t changesSeen() const;
+    [[nodiscard]] FileState state() const;
 
     // Makes a running read on this connection end with StoreError Interrupted. The only function
     // that another thread may call.

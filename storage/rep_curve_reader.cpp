@@ -84,13 +84,21 @@ RepCurveExpectation learnBefore(const Logbook& logbook, Day monday)
 
 } // namespace
 
+void forgetWhenChanged(const Logbook& logbook)
+{
+    RememberedCurves& remembered = logbook.rememberedCurves();
+    const FileState state = logbook.state();
+    if (remembered.state != state) {
+        remembered = {state, false, {}};
+    }
+}
+
 RepCurveExpectation repCurveOn(const Logbook& logbook, Day day)
 {
     const Day monday = mondayOf(day);
     RememberedCurves& remembered = logbook.rememberedCurves();
-    const std::int64_t changes = logbook.changesSeen();
-    if (remembered.changes != changes) {
-        remembered = {changes, {}};
+    if (!remembered.isHeld) {
+        forgetWhenChanged(logbook);
     }
     auto known = remembered.before.find(monday);
     if (known == remembered.before.end()) {

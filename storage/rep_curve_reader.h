@@ -14,4 +14,7 @@ namespace levelbar::storage {
 // changed. A hundred people with two sessions of three lifts a week take a tenth of a second.
 [[nodiscard]] RepCurveExpectation repCurveOn(const Logbook& logbook, Day day);
 
+// For WriteScope: drops what is remembered of another state of the file.
+void forgetWhenChanged(const Logbook& logbook);
+
 } // namespace levelbar::storage

@@ -87,6 +87,35 @@ TEST_F(RepCurveReaderTest, ASetWrittenLateIsSeen)
     EXPECT_NE(repCurveOn(logbook, kMonday), before);
 }
 
+TEST_F(RepCurveReaderTest, WithinAnActionItIsThatOfTheBeginning)
+{
+    trainAll(kMonday - 7);
+    const RepCurveExpectation before = repCurveOn(logbook, kMonday);
+    {
+        Action action(logbook, ActionKind::LogSet, kNow);
+        DoneSet set = benchSet(logbook, people.front(), kMonday - 14, 1, 25);
+        set.performed.reserve = Reserve{0};
+        SetStore::add(action, set);
+        EXPECT_EQ(repCurveOn(logbook, kMonday), before);
+        action.commit();
+    }
+    EXPECT_NE(repCurveOn(logbook, kMonday), before);
+}
+
+TEST_F(RepCurveReaderTest, WhatWasNeverCommittedIsNotRemembered)
+{
+    trainAll(kMonday - 7);
+    const RepCurveExpectation before = repCurveOn(logbook, kMonday);
+    {
+        Action abandoned(logbook, ActionKind::LogSet, kNow);
+        DoneSet set = benchSet(logbook, people.front(), kMonday - 14, 1, 25);
+        set.performed.reserve = Reserve{0};
+        SetStore::add(abandoned, set);
+        EXPECT_NE(repCurveOn(logbook, kMonday + 7), before) << "first asked for in the action";
+    }
+    EXPECT_EQ(repCurveOn(logbook, kMonday + 7), before);
+}
+
 TEST_F(RepCurveReaderTest, EveryHistoryCarriesItExceptABareOne)
 {
     trainAll(kMonday - 7);
