@@ -68,8 +68,10 @@ double lookBackOf(const StrengthEvidence& evidence, double today)
     return std::clamp(today - first, 1.0, kLongestLookBack);
 }
 
-std::optional<Working>
-prepare(const ExerciseHistory& history, const StrengthPrior& prior, Day today)
+std::optional<Working> prepare(const ExerciseHistory& history,
+                               const StrengthPrior& prior,
+                               Day today,
+                               std::optional<Day> trainsOnFrom)
 {
     Working working;
     working.result.evidence = gatherEvidence(history.both, history.left, history.right, today);
@@ -92,6 +94,9 @@ prepare(const ExerciseHistory& history, const StrengthPrior& prior, Day today)
     working.result.lookBackWeeks = working.input.lookBack;
     working.input.hasSides = evidence.hasSides;
     working.input.factor = generalFactor(working.parameters);
+    if (trainsOnFrom) {
+        working.input.layOffsUntil = weeksOf(*trainsOnFrom);
+    }
     return working;
 }
 
@@ -230,10 +235,7 @@ std::vector<std::optional<ExerciseFit>> fitMember(std::span<const ExerciseHistor
     Fits all;
     all.reserve(exercises.size());
     for (const ExerciseHistory& history : exercises) {
-        all.push_back(prepare(history, prior, today));
-        if (all.back() && options.trainsOnFrom) {
-            all.back()->input.layOffsUntil = weeksOf(*options.trainsOnFrom);
-        }
+        all.push_back(prepare(history, prior, today, options.trainsOnFrom));
     }
     const auto known =
         std::count_if(all.begin(), all.end(), [](const auto& w) { return w.has_value(); });
