@@ -312,7 +312,9 @@ FileState Logbook::state() const
 
 RememberedCurves& Logbook::rememberedCurves() const
 {
-    return m_open->curves;
+    // A write may outlive the open file, as where close() follows commit() in one block.
+    static thread_local RememberedCurves ofClosed;
+    return m_open ? m_open->curves : ofClosed;
 }
 
 void Logbook::interrupt() noexcept

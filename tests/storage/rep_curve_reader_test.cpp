@@ -131,6 +131,15 @@ TEST_F(RepCurveReaderTest, EveryHistoryCarriesItExceptABareOne)
     EXPECT_EQ(seen, 5);
 }
 
+TEST(RepCurveOfAFileTest, AWriteMayOutliveTheOpenFile)
+{
+    const TemporaryFolder folder;
+    Logbook logbook = Logbook::create(folder / "gym.levelbar", kNow);
+    Action action(logbook, ActionKind::LogSet, kNow);
+    action.commit();
+    logbook.close(); // and the action ends after it
+}
+
 TEST(RepCurveOfAFileTest, WhatAnotherProgramWritesIsSeen)
 {
     const TemporaryFolder folder;
