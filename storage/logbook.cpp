@@ -135,7 +135,6 @@ struct Logbook::Open {
     OpenMode mode = OpenMode::ReadWrite;
     WriterLock lock;
     std::unique_ptr<SQLite::Database> database;
-    RememberedCurves curves;
 };
 
 Logbook::Logbook(std::unique_ptr<Open> open)
@@ -148,6 +147,7 @@ Logbook::Logbook(Logbook&&) noexcept = default;
 Logbook& Logbook::operator=(Logbook&& other) noexcept
 {
     std::swap(m_open, other.m_open); // the other's destructor closes what was open here
+    std::swap(m_curves, other.m_curves);
     return *this;
 }
 
@@ -312,9 +312,7 @@ FileState Logbook::state() const
 
 RememberedCurves& Logbook::rememberedCurves() const
 {
-    // A write may outlive the open file, as where close() follows commit() in one block.
-    static thread_local RememberedCurves ofClosed;
-    return m_open ? m_open->curves : ofClosed;
+    return m_curves;
 }
 
 void Logbook::interrupt() noexcept

@@ -94,6 +94,7 @@ private:
     explicit Logbook(std::unique_ptr<Open> open);
 
     std::unique_ptr<Open> m_open;
+    mutable RememberedCurves m_curves; // outlives the open file, as a write in it may
 };
 
 } // namespace levelbar::storage

@@ -6,6 +6,7 @@
 #include "core/review/exercise_series.h"
 #include "core/strength/expected_reps.h"
 #include "core/strength/set_reading.h"
+#include "core/strength/side_offset.h"
 #include "core/strength/strength.h"
 
 #include <algorithm>
@@ -18,16 +19,11 @@ namespace {
 
 constexpr double kMostReps = 40.0; // more are no evidence of strength: see evidence.h
 
-double sideOf(Side side)
-{
-    return side == Side::Left ? -0.5 : (side == Side::Right ? 0.5 : 0.0);
-}
-
 std::optional<GivenPrediction>
 predictOne(const PlannedSet& planned, const StrengthFit& fit, const StrengthParameters& p)
 {
     const double logLoad = std::log(planned.load.kilograms());
-    const double side = sideOf(planned.side);
+    const double side = sideOffset(planned.side);
     const ExpectedReps fresh = expectedReps(fit, logLoad, side);
     constexpr double kStep = 0.005;
     const double perLevel = (expectedReps(fit, logLoad - kStep, side).reps -

@@ -6,6 +6,7 @@
 #include "core/review/related_lift.h"
 #include "core/strength/expected_reps.h"
 #include "core/strength/set_reading.h"
+#include "core/strength/side_offset.h"
 
 #include <algorithm>
 #include <array>
@@ -25,11 +26,6 @@ constexpr double kLowerThirty = 0.5244005127080409; // standard normal quantiles
 constexpr double kLowerTen = 1.2815515655446004;
 constexpr int kHardestRampReps = 3;
 constexpr double kLeastRampStep = 0.1; // of the work load, else a step is not worth the plates
-
-double offsetOf(Side side)
-{
-    return side == Side::Left ? -0.5 : (side == Side::Right ? 0.5 : 0.0);
-}
 
 std::optional<Fault> faultOf(const TargetQuestion& question, const Exercise& exercise)
 {
@@ -125,7 +121,7 @@ void sizeLoad(Target& target, const ExerciseFit& fit, Day on)
 {
     // A reserve is asked for as people tell it, so as to be met by what they tell.
     const double total = target.reps + trueReserve(target.reserve.reps(), StrengthParameters());
-    const LoadForReps load = loadForReps(fit.fit, total, offsetOf(target.side));
+    const LoadForReps load = loadForReps(fit.fit, total, sideOffset(target.side));
     const double spread = kTargetSpreadScale * std::sqrt(std::max(load.variance, 1e-12));
     target.load = {std::exp(load.logLoad),
                    std::exp(load.logLoad - kNormalQuantile * spread),
@@ -289,7 +285,7 @@ public:
         chooseLoad(target, question, *exercise, kit, own, m_history.member);
         if (target.lightest) {
             const double logLoad = std::log(target.lightest->kilograms());
-            target.lightestReps = expectedReps(fit.fit, logLoad, offsetOf(target.side)).reps;
+            target.lightestReps = expectedReps(fit.fit, logLoad, sideOffset(target.side)).reps;
         }
         return target;
     }

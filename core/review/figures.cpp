@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/review/figures.h"
 
+#include "core/strength/side_offset.h"
+
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -9,11 +11,6 @@
 namespace levelbar {
 
 namespace {
-
-double offsetOf(Side side)
-{
-    return side == Side::Left ? -0.5 : (side == Side::Right ? 0.5 : 0.0);
-}
 
 bool isBoundOnly(const PerformedSet& set)
 {
@@ -98,7 +95,7 @@ StrengthFigure strengthFigure(const FittedExercise& fitted, Side side, Day asOf)
     });
     figure.band.reserve(fitted.fit.path.size());
     for (const SmoothedStrength& past : fitted.fit.path) {
-        figure.band.push_back(bandPoint(past, offsetOf(side)));
+        figure.band.push_back(bandPoint(past, sideOffset(side)));
     }
     return figure;
 }

@@ -5,6 +5,7 @@
 #include "core/base/square.h"
 #include "core/strength/personal_curve.h"
 #include "core/strength/rep_curve.h"
+#include "core/strength/side_offset.h"
 
 #include <cmath>
 
@@ -14,11 +15,6 @@ namespace {
 
 constexpr int kRecentDays = 28;
 constexpr int kOldDays = 84;
-
-double sideOffset(Side side)
-{
-    return side == Side::Left ? -0.5 : (side == Side::Right ? 0.5 : 0.0);
-}
 
 Estimate logNormal(double centre, double spread, int count)
 {

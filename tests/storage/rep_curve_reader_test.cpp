@@ -49,6 +49,14 @@ protected:
         }
     }
 
+    // Of two weeks ago, and far over what is published.
+    [[nodiscard]] DoneSet lateSet() const
+    {
+        DoneSet set = benchSet(logbook, people.front(), kMonday - 14, 1, 25);
+        set.performed.reserve = Reserve{0};
+        return set;
+    }
+
     Logbook logbook = Logbook::inMemory(kNow);
     std::vector<MemberId> people;
 };
@@ -93,9 +101,7 @@ TEST_F(RepCurveReaderTest, WithinAnActionItIsThatOfTheBeginning)
     const RepCurveExpectation before = repCurveOn(logbook, kMonday);
     {
         Action action(logbook, ActionKind::LogSet, kNow);
-        DoneSet set = benchSet(logbook, people.front(), kMonday - 14, 1, 25);
-        set.performed.reserve = Reserve{0};
-        SetStore::add(action, set);
+        SetStore::add(action, lateSet());
         EXPECT_EQ(repCurveOn(logbook, kMonday), before);
         action.commit();
     }
@@ -108,9 +114,7 @@ TEST_F(RepCurveReaderTest, WhatWasNeverCommittedIsNotRemembered)
     const RepCurveExpectation before = repCurveOn(logbook, kMonday);
     {
         Action abandoned(logbook, ActionKind::LogSet, kNow);
-        DoneSet set = benchSet(logbook, people.front(), kMonday - 14, 1, 25);
-        set.performed.reserve = Reserve{0};
-        SetStore::add(abandoned, set);
+        SetStore::add(abandoned, lateSet());
         EXPECT_NE(repCurveOn(logbook, kMonday + 7), before) << "first asked for in the action";
     }
     EXPECT_EQ(repCurveOn(logbook, kMonday + 7), before);

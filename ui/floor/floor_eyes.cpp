@@ -5,6 +5,7 @@
 #include "core/floor/worth_eyes.h"
 #include "core/review/exercise_series.h"
 #include "core/strength/member_strength.h"
+#include "core/strength/side_offset.h"
 #include "core/strength/strength.h"
 #include "storage/history_reader.h"
 #include "ui/floor/pad_hour.h"
@@ -27,11 +28,6 @@ bool hadPainOn(Day day, const MemberHistory& history)
             return set.day == day && (set.pain.value_or(0) > 0 || set.stopped == StopReason::Pain);
         });
     });
-}
-
-double offsetOf(Side side)
-{
-    return side == Side::Left ? -0.5 : (side == Side::Right ? 0.5 : 0.0);
 }
 
 void noteSets(EyesHistory& known, const MemberHistory& history, Day day)
@@ -137,7 +133,7 @@ std::set<CellKey> FloorEyes::pick(const storage::Logbook& logbook,
         question.hasLoad = planned.load.kilograms() > 0.0 && planned.amount.value_or(0) > 0;
         if (question.hasLoad) {
             question.set = {std::log(planned.load.kilograms()),
-                            offsetOf(planned.side),
+                            sideOffset(planned.side),
                             static_cast<double>(*planned.amount),
                             planned.reserve.value_or(kPlannedReserve).reps(),
                             countedToday(hour, planned)};
